@@ -1,0 +1,56 @@
+package ringout.cli;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The program {@code ringout}: reads the call, runs one command, ends with an {@link ExitStatus}. */
+@Command(
+        name = "ringout",
+        mixinStandardHelpOptions = true,
+        version = "ringout 0.1.0",
+        description = "Reads an aircraft's from-to list, finds what is wrong and draws the harness.",
+        exitCodeOnInvalidInput = ExitStatus.WRONG_INPUT,
+        exitCodeOnExecutionException = ExitStatus.DEFECT)
+public final class Main implements Runnable {
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    private Main() {}
+
+    /**
+     * Runs the command line and ends the process.
+     *
+     * @param args the words after the program's name
+     */
+    public static void main(String[] args) {
+        PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
+        PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        int status = run(out, err, args);
+        out.flush();
+        err.flush();
+        System.exit(status);
+    }
+
+    /**
+     * Runs the command line without ending the process.
+     *
+     * @param out takes results
+     * @param err takes progress and complaints
+     * @param args the words after the program's name
+     * @return the exit status, one of {@link ExitStatus}
+     */
+    public static int run(PrintWriter out, PrintWriter err, String... args) {
+        return new CommandLine(new Main()).setOut(out).setErr(err).execute(args);
+    }
+
+    /** A call without a command is wrong: says so and shows the commands. */
+    @Override
+    public void run() {
+        throw new ParameterException(spec.commandLine(), "no command given");
+    }
+}
