@@ -1,0 +1,24 @@
+package ringout.model;
+
+import java.util.List;
+import ringout.text.Span;
+
+/** What was built, read and signed. */
+public record AsBuilt(
+        @Doc("where it stands in the user's file") Span at,
+        @Doc("flight hours so far") Datum<Double> flightHours,
+        @Doc("day of this record, YYYY-MM-DD") Datum<String> asOf,
+        @Doc("telemetry network id of this tail") Datum<String> networkId,
+        @Doc("system id of this tail") Datum<String> systemId,
+        @Doc("command link binding of this tail") Datum<String> binding,
+        @Doc("checksum of the parameter file on record") Datum<String> parameterChecksum,
+        @Doc("checksum as read") Datum<String> parameterChecksumRead,
+        @Doc("procedure") List<Step> steps,
+        @Doc("planned tests") List<PlannedTest> tests,
+        @Doc("what the meter said") List<Reading> readings,
+        @Doc("meters") List<Instrument> instruments,
+        @Doc("signatures") List<Signature> signatures,
+        @Doc("photos by file and hash") List<Photo> photos,
+        @Doc("changes with reason") List<Change> changes,
+        @Doc("bill of material") List<BomLine> bom,
+        @Doc("screws with torque and witness mark") List<Torque> torques) {}

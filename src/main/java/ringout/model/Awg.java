@@ -1,0 +1,35 @@
+package ringout.model;
+
+/**
+ * A wire size by American wire gauge.
+ *
+ * @param gauge gauge number; 0 is 1/0, -1 is 2/0, -2 is 3/0, -3 is 4/0
+ */
+public record Awg(int gauge) {
+    private static final double SMALLEST_INCH = 0.005;
+    private static final double RATIO = 92;
+    private static final double STEPS = 39;
+    private static final double MM_PER_INCH = 25.4;
+
+    /** Diameter of the solid conductor in mm (ASTM B258). */
+    public double diameterMm() {
+        return SMALLEST_INCH * Math.pow(RATIO, (36 - gauge) / STEPS) * MM_PER_INCH;
+    }
+
+    /** Cross-section in mm2 (ASTM B258). */
+    public double areaMm2() {
+        double d = diameterMm();
+        return Math.PI / 4 * d * d;
+    }
+
+    /** The gauge nearest to a cross-section in mm2. */
+    public static Awg nearest(double areaMm2) {
+        double d = Math.sqrt(areaMm2 * 4 / Math.PI) / MM_PER_INCH;
+        return new Awg((int) Math.round(36 - STEPS * Math.log(d / SMALLEST_INCH) / Math.log(RATIO)));
+    }
+
+    @Override
+    public String toString() {
+        return gauge > 0 ? Integer.toString(gauge) : (1 - gauge) + "/0";
+    }
+}

@@ -1,0 +1,105 @@
+package ringout.model;
+
+import java.util.Optional;
+
+/**
+ * A value that may be missing, and why. "?", "n/a" and empty are three different things.
+ *
+ * @param <T> type of the value
+ */
+public sealed interface Datum<T> {
+    /**
+     * A known value.
+     *
+     * @param value the value
+     * @param origin where it comes from
+     * @param date when it was taken, YYYY-MM-DD, or empty
+     */
+    record Known<T>(T value, Origin origin, String date) implements Datum<T> {}
+
+    /** Marked "?": somebody looked and does not know. */
+    record Unknown<T>() implements Datum<T> {
+        private static final Unknown<Object> ONE = new Unknown<>();
+    }
+
+    /** Marked "n/a": there is no such thing here. */
+    record NotApplicable<T>() implements Datum<T> {
+        private static final NotApplicable<Object> ONE = new NotApplicable<>();
+    }
+
+    /** Empty: not asked yet. */
+    record NotAsked<T>() implements Datum<T> {
+        private static final NotAsked<Object> ONE = new NotAsked<>();
+    }
+
+    /** A value as it stands in the list. */
+    static <T> Datum<T> of(T value) {
+        return new Known<>(value, Origin.LIST, "");
+    }
+
+    /** The mark "?". */
+    @SuppressWarnings("unchecked")
+    static <T> Datum<T> unknown() {
+        return (Datum<T>) Unknown.ONE;
+    }
+
+    /** The mark "n/a". */
+    @SuppressWarnings("unchecked")
+    static <T> Datum<T> notApplicable() {
+        return (Datum<T>) NotApplicable.ONE;
+    }
+
+    /** An empty field. */
+    @SuppressWarnings("unchecked")
+    static <T> Datum<T> notAsked() {
+        return (Datum<T>) NotAsked.ONE;
+    }
+
+    /** Whether there is a value. */
+    default boolean isKnown() {
+        return this instanceof Known;
+    }
+
+    /** Whether it is marked "n/a". */
+    default boolean isNotApplicable() {
+        return this instanceof NotApplicable;
+    }
+
+    /** Whether a value is missing that could be there: "?" or empty. */
+    default boolean isMissing() {
+        return this instanceof Unknown || this instanceof NotAsked;
+    }
+
+    /** Whether there is a value and it equals the given one. */
+    default boolean is(T wanted) {
+        return this instanceof Known<T> known && known.value().equals(wanted);
+    }
+
+    /** The value, or the given one. Use only for display or where a missing value is harmless. */
+    default T or(T other) {
+        return this instanceof Known<T> known ? known.value() : other;
+    }
+
+    /** The value, if there is one. */
+    default Optional<T> value() {
+        return this instanceof Known<T> known ? Optional.of(known.value()) : Optional.empty();
+    }
+
+    /** This datum, or the given one when this is empty; "?" and "n/a" stay. */
+    default Datum<T> orElse(Datum<T> other) {
+        return this instanceof NotAsked ? other : this;
+    }
+
+    /** Where the value comes from; the list itself when nothing else is said. */
+    default Origin source() {
+        return this instanceof Known<T> known ? known.origin() : Origin.LIST;
+    }
+
+    /** Why there is no value, in words. */
+    default String absence() {
+        if (this instanceof Unknown) {
+            return "marked ?";
+        }
+        return this instanceof NotApplicable ? "marked n/a" : "not given";
+    }
+}

@@ -1,0 +1,22 @@
+package ringout.model;
+
+import java.util.List;
+
+/** Which end of a lead its fuse sits at. */
+public enum FuseEnd implements Word {
+    /** from. */
+    FROM("from"),
+    /** to. */
+    TO("to");
+
+    private final List<String> words;
+
+    FuseEnd(String... words) {
+        this.words = List.of(words);
+    }
+
+    @Override
+    public List<String> words() {
+        return words;
+    }
+}

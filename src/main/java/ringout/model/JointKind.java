@@ -1,0 +1,24 @@
+package ringout.model;
+
+import java.util.List;
+
+/** Kind of a joint. */
+public enum JointKind implements Word {
+    /** splice. */
+    SPLICE("splice"),
+    /** clamp. */
+    CLAMP("clamp"),
+    /** stud. */
+    STUD("stud");
+
+    private final List<String> words;
+
+    JointKind(String... words) {
+        this.words = List.of(words);
+    }
+
+    @Override
+    public List<String> words() {
+        return words;
+    }
+}

@@ -1,0 +1,24 @@
+package ringout.model;
+
+import java.util.List;
+
+/** Place of a rotor on its arm. */
+public enum Level implements Word {
+    /** single. */
+    SINGLE("single"),
+    /** upper. */
+    UPPER("upper"),
+    /** lower. */
+    LOWER("lower");
+
+    private final List<String> words;
+
+    Level(String... words) {
+        this.words = List.of(words);
+    }
+
+    @Override
+    public List<String> words() {
+        return words;
+    }
+}

@@ -1,0 +1,22 @@
+package ringout.model;
+
+import java.util.List;
+
+/** How a pair of conductors lies. */
+public enum LoopLie implements Word {
+    /** flat. */
+    FLAT("flat"),
+    /** on edge. */
+    EDGE("on edge");
+
+    private final List<String> words;
+
+    LoopLie(String... words) {
+        this.words = List.of(words);
+    }
+
+    @Override
+    public List<String> words() {
+        return words;
+    }
+}

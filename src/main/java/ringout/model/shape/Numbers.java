@@ -1,0 +1,74 @@
+package ringout.model.shape;
+
+import java.util.Locale;
+import java.util.Optional;
+
+/** Numbers as people type them: decimal comma, unit behind the number, a space or apostrophe between thousands. */
+final class Numbers {
+    private Numbers() {}
+
+    /** A number in the unit of its field. */
+    static Parsed decimal(String text, FieldUnit unit) {
+        String plain = text.strip().replace('\u2212', '-').replace("\u00a0", " ");
+        int end = plain.length();
+        while (end > 0 && !digit(plain.charAt(end - 1))) {
+            end--;
+        }
+        String suffix = plain.substring(end).strip().toLowerCase(Locale.ROOT);
+        Optional<Double> number = number(plain.substring(0, end));
+        if (number.isEmpty()) {
+            return new Parsed.Bad("'" + text + "' is not a number", "write a number or ?");
+        }
+        if (suffix.isEmpty()) {
+            return new Parsed.Good(number.get());
+        }
+        Optional<Double> factor = unit.factor(suffix);
+        return factor.<Parsed>map(f -> new Parsed.Good(f == 1.0 ? number.get() : exact(number.get() * f)))
+                .orElseGet(() -> new Parsed.Bad(
+                        "'" + text + "': unit '" + suffix + "' does not fit here",
+                        unit.symbol().isEmpty() ? "this field has no unit" : "this field is in " + unit.symbol()));
+    }
+
+    private static double exact(double value) {
+        return Double.parseDouble(String.format(Locale.ROOT, "%.12g", value));
+    }
+
+    private static boolean digit(char c) {
+        return c >= '0' && c <= '9';
+    }
+
+    private static Optional<Double> number(String text) {
+        String plain = text.strip();
+        boolean comma = plain.indexOf(',') >= 0;
+        boolean point = plain.indexOf('.') >= 0;
+        if (comma && point) {
+            plain = plain.lastIndexOf(',') > plain.lastIndexOf('.')
+                    ? plain.replace(".", "").replace(',', '.')
+                    : plain.replace(",", "");
+        } else if (comma) {
+            plain = plain.replace(',', '.');
+        }
+        plain = plain.replaceAll("(?<=\\d)[ '](?=\\d{3})", "");
+        if (!plain.matches("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,3})?")) {
+            return Optional.empty();
+        }
+        double value = Double.parseDouble(plain);
+        return Double.isFinite(value) ? Optional.of(value) : Optional.empty();
+    }
+
+    /** A whole number, also hexadecimal with 0x. */
+    static Parsed whole(String text) {
+        String plain = text.strip();
+        try {
+            if (plain.toLowerCase(Locale.ROOT).startsWith("0x")) {
+                return new Parsed.Good(Integer.parseInt(plain.substring(2), 16));
+            }
+            if (plain.matches("[+-]?\\d+([.,]0+)?")) {
+                return new Parsed.Good(Integer.parseInt(plain.replaceAll("[.,]0+$", "")));
+            }
+        } catch (NumberFormatException tooLarge) {
+            return new Parsed.Bad("'" + text + "' is too large for a whole number", "");
+        }
+        return new Parsed.Bad("'" + text + "' is not a whole number", "write a whole number or ?");
+    }
+}

@@ -1,0 +1,78 @@
+package ringout.model.shape;
+
+import java.math.BigDecimal;
+import java.util.Locale;
+import ringout.model.Awg;
+import ringout.model.End;
+import ringout.model.PinMap;
+import ringout.model.Word;
+
+/** Values of one cell: from text and to text. */
+public final class Scalars {
+    private Scalars() {}
+
+    /** Reads a value of a field from text; the text is not empty and not a mark such as "?". */
+    public static Parsed parse(Slot slot, String text) {
+        Class<?> type = slot.type();
+        if (type == String.class) {
+            return new Parsed.Good(text);
+        }
+        if (type == End.class) {
+            return new Parsed.Good(new End(text));
+        }
+        if (type == Double.class) {
+            return Numbers.decimal(text, FieldUnit.of(slot.name()));
+        }
+        if (type == Integer.class) {
+            return Numbers.whole(text);
+        }
+        if (type == Boolean.class) {
+            return yesNo(text);
+        }
+        if (type == Awg.class) {
+            return WireSizes.awg(text);
+        }
+        if (type == PinMap.class) {
+            return PinMaps.parse(text);
+        }
+        return Words.parse(type, text);
+    }
+
+    private static Parsed yesNo(String text) {
+        return switch (text.toLowerCase(Locale.ROOT)) {
+            case "yes", "y", "true", "x", "1", "on" -> new Parsed.Good(Boolean.TRUE);
+            case "no", "n", "false", "0", "off", "-" -> new Parsed.Good(Boolean.FALSE);
+            default -> new Parsed.Bad("'" + text + "' is neither yes nor no", "write yes, no or ?");
+        };
+    }
+
+    /** The value as text, in the form {@link #parse} reads. */
+    public static String write(Object value) {
+        if (value instanceof Word word) {
+            return word.word();
+        }
+        if (value instanceof Double number) {
+            return number(number);
+        }
+        if (value instanceof Boolean flag) {
+            return flag ? "yes" : "no";
+        }
+        return value.toString();
+    }
+
+    /** A number without trailing zeros and without an exponent. */
+    public static String number(double value) {
+        if (value == Math.rint(value) && Math.abs(value) < 1e15) {
+            return Long.toString((long) value);
+        }
+        return new BigDecimal(Double.toString(value)).stripTrailingZeros().toPlainString();
+    }
+
+    /** The empty value of a required field. */
+    static Object blank(Class<?> type) {
+        if (type == End.class) {
+            return new End("");
+        }
+        return type == PinMap.class ? new PinMap(java.util.List.of()) : "";
+    }
+}

@@ -1,0 +1,52 @@
+package ringout.text;
+
+/**
+ * A place in one of the user's files, as the user would count it.
+ *
+ * @param file file name as given by the user, empty when the place is not in a file
+ * @param line 1-based line of a text file, or row of a table
+ * @param column 1-based column of a text file, or cell of a table row; 0 for the whole row
+ * @param cell head of the table column, empty when there is none
+ */
+public record Span(String file, int line, int column, String cell) implements Comparable<Span> {
+    /** No place at all: something the program itself added. */
+    public static final Span NONE = new Span("", 0, 0, "");
+
+    /** A place in a text file. */
+    public static Span at(String file, int line, int column) {
+        return new Span(file, line, column, "");
+    }
+
+    /** A whole row of a table. */
+    public static Span row(String file, int row) {
+        return new Span(file, row, 0, "");
+    }
+
+    /** One cell of this row. */
+    public Span cell(int number, String head) {
+        return new Span(file, line, number, head);
+    }
+
+    /** Whether this is a place in a file. */
+    public boolean known() {
+        return line > 0;
+    }
+
+    /** The place in words: {@code leads.csv row 34, `to`} for a table, {@code aircraft.json line 12, column 5} else. */
+    public String words() {
+        if (!known()) {
+            return file.isEmpty() ? "(added by the program)" : file;
+        }
+        if (!cell.isEmpty()) {
+            return file + " row " + line + ", `" + cell + "`";
+        }
+        return column == 0 ? file + " row " + line : file + " line " + line + ", column " + column;
+    }
+
+    @Override
+    public int compareTo(Span other) {
+        int byFile = file.compareTo(other.file);
+        int byLine = byFile != 0 ? byFile : Integer.compare(line, other.line);
+        return byLine != 0 ? byLine : Integer.compare(column, other.column);
+    }
+}
