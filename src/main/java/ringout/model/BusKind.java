@@ -13,6 +13,7 @@ public enum BusKind implements Word {
     /** other. */
     OTHER("other");
 
+    @SuppressWarnings("ImmutableEnumChecker") // List.of is immutable
     private final List<String> words;
 
     BusKind(String... words) {

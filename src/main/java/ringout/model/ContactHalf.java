@@ -11,6 +11,7 @@ public enum ContactHalf implements Word {
     /** neutral. */
     NEUTRAL("neutral", "hermaphrodite");
 
+    @SuppressWarnings("ImmutableEnumChecker") // List.of is immutable
     private final List<String> words;
 
     ContactHalf(String... words) {

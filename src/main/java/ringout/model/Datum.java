@@ -81,8 +81,8 @@ public sealed interface Datum<T> {
     }
 
     /** The value, if there is one. */
-    default Optional<T> value() {
-        return this instanceof Known<T> known ? Optional.of(known.value()) : Optional.empty();
+    default Optional<T> known() {
+        return this instanceof Known<T> k ? Optional.of(k.value()) : Optional.empty();
     }
 
     /** This datum, or the given one when this is empty; "?" and "n/a" stay. */

@@ -13,6 +13,7 @@ public enum Drive implements Word {
     /** half-duplex. */
     HALF_DUPLEX("half-duplex", "half duplex");
 
+    @SuppressWarnings("ImmutableEnumChecker") // List.of is immutable
     private final List<String> words;
 
     Drive(String... words) {

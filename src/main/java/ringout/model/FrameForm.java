@@ -9,6 +9,7 @@ public enum FrameForm implements Word {
     /** flexible. */
     FLEXIBLE("flexible", "fd");
 
+    @SuppressWarnings("ImmutableEnumChecker") // List.of is immutable
     private final List<String> words;
 
     FrameForm(String... words) {

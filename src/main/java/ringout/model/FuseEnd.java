@@ -9,6 +9,7 @@ public enum FuseEnd implements Word {
     /** to. */
     TO("to");
 
+    @SuppressWarnings("ImmutableEnumChecker") // List.of is immutable
     private final List<String> words;
 
     FuseEnd(String... words) {

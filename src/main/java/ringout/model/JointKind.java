@@ -11,6 +11,7 @@ public enum JointKind implements Word {
     /** stud. */
     STUD("stud");
 
+    @SuppressWarnings("ImmutableEnumChecker") // List.of is immutable
     private final List<String> words;
 
     JointKind(String... words) {

@@ -35,6 +35,7 @@ public enum LeadKind implements Word {
     /** other. */
     OTHER("other");
 
+    @SuppressWarnings("ImmutableEnumChecker") // List.of is immutable
     private final List<String> words;
 
     LeadKind(String... words) {

@@ -11,6 +11,7 @@ public enum Level implements Word {
     /** lower. */
     LOWER("lower");
 
+    @SuppressWarnings("ImmutableEnumChecker") // List.of is immutable
     private final List<String> words;
 
     Level(String... words) {

@@ -11,6 +11,7 @@ public enum LoadLaw implements Word {
     /** resistance. */
     RESISTANCE("resistance", "resistive");
 
+    @SuppressWarnings("ImmutableEnumChecker") // List.of is immutable
     private final List<String> words;
 
     LoadLaw(String... words) {

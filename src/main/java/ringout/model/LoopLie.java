@@ -9,6 +9,7 @@ public enum LoopLie implements Word {
     /** on edge. */
     EDGE("on edge");
 
+    @SuppressWarnings("ImmutableEnumChecker") // List.of is immutable
     private final List<String> words;
 
     LoopLie(String... words) {

@@ -9,6 +9,7 @@ public enum NamedFrom implements Word {
     /** peer. */
     PEER("peer");
 
+    @SuppressWarnings("ImmutableEnumChecker") // List.of is immutable
     private final List<String> words;
 
     NamedFrom(String... words) {

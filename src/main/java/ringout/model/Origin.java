@@ -17,6 +17,7 @@ public enum Origin implements Word {
     /** assumed. */
     ASSUMED("assumed");
 
+    @SuppressWarnings("ImmutableEnumChecker") // List.of is immutable
     private final List<String> words;
 
     Origin(String... words) {

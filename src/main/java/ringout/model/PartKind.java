@@ -27,6 +27,7 @@ public enum PartKind implements Word {
     /** resistor. */
     RESISTOR("resistor");
 
+    @SuppressWarnings("ImmutableEnumChecker") // List.of is immutable
     private final List<String> words;
 
     PartKind(String... words) {

@@ -11,6 +11,7 @@ public enum PassThrough implements Word {
     /** none. */
     NONE("none");
 
+    @SuppressWarnings("ImmutableEnumChecker") // List.of is immutable
     private final List<String> words;
 
     PassThrough(String... words) {

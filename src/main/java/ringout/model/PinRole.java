@@ -61,6 +61,7 @@ public enum PinRole implements Word {
     /** none. */
     NONE("none", "nc", "not connected");
 
+    @SuppressWarnings("ImmutableEnumChecker") // List.of is immutable
     private final List<String> words;
 
     PinRole(String... words) {

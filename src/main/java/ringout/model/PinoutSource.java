@@ -13,6 +13,7 @@ public enum PinoutSource implements Word {
     /** memory. */
     MEMORY("memory");
 
+    @SuppressWarnings("ImmutableEnumChecker") // List.of is immutable
     private final List<String> words;
 
     PinoutSource(String... words) {

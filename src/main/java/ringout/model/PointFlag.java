@@ -23,6 +23,7 @@ public enum PointFlag implements Word {
     /** break-out. */
     BREAKOUT("break-out", "breakout");
 
+    @SuppressWarnings("ImmutableEnumChecker") // List.of is immutable
     private final List<String> words;
 
     PointFlag(String... words) {

@@ -9,6 +9,7 @@ public enum RuleSet implements Word {
     /** aircraft chart. */
     AIRCRAFT_CHART("aircraft chart");
 
+    @SuppressWarnings("ImmutableEnumChecker") // List.of is immutable
     private final List<String> words;
 
     RuleSet(String... words) {

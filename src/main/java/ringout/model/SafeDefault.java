@@ -9,6 +9,7 @@ public enum SafeDefault implements Word {
     /** unsafe. */
     UNSAFE("unsafe");
 
+    @SuppressWarnings("ImmutableEnumChecker") // List.of is immutable
     private final List<String> words;
 
     SafeDefault(String... words) {

@@ -15,6 +15,7 @@ public enum Shield implements Word {
     /** both ends. */
     BOTH("both ends", "both");
 
+    @SuppressWarnings("ImmutableEnumChecker") // List.of is immutable
     private final List<String> words;
 
     Shield(String... words) {

@@ -9,6 +9,7 @@ public enum Spin implements Word {
     /** CCW. */
     CCW("CCW", "counter-clockwise", "anticlockwise");
 
+    @SuppressWarnings("ImmutableEnumChecker") // List.of is immutable
     private final List<String> words;
 
     Spin(String... words) {

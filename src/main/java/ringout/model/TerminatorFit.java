@@ -15,6 +15,7 @@ public enum TerminatorFit implements Word {
     /** plug. */
     PLUG("plug");
 
+    @SuppressWarnings("ImmutableEnumChecker") // List.of is immutable
     private final List<String> words;
 
     TerminatorFit(String... words) {

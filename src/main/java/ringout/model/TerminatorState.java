@@ -17,6 +17,7 @@ public enum TerminatorState implements Word {
     /** auto. */
     AUTO("auto");
 
+    @SuppressWarnings("ImmutableEnumChecker") // List.of is immutable
     private final List<String> words;
 
     TerminatorState(String... words) {

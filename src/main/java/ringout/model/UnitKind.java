@@ -49,6 +49,7 @@ public enum UnitKind implements Word {
     /** ejector. */
     EJECTOR("ejector");
 
+    @SuppressWarnings("ImmutableEnumChecker") // List.of is immutable
     private final List<String> words;
 
     UnitKind(String... words) {
