@@ -20,4 +20,6 @@ public record Airframe(
         @Doc("zones with material and temperature") List<Zone> zones,
         @Doc("holes that leads pass") List<Hole> holes,
         @Doc("switch or plug that isolates the packs") List<String> isolator,
-        @Doc("plugs of the packs in the order they are made") List<String> plugOrder) {}
+
+        @Doc("plugs of the packs in the order they are made")
+        List<String> plugOrder) {}

@@ -6,7 +6,10 @@ import ringout.text.Span;
 /** A bus port of a unit type. */
 public record BusPort(
         @Doc("where it stands in the user's file") Span at,
-        @Doc("name of the port, as its pins say in \"inside\"") String name,
+
+        @Doc("name of the port, as its pins say in \"inside\"")
+        String name,
+
         @Doc("kind of bus") Datum<BusKind> kind,
         @Doc("how the terminator is fitted") Datum<TerminatorFit> terminator,
         @Doc("value of the terminator") Datum<Double> terminatorOhm,

@@ -38,8 +38,13 @@ public record Lead(
         @Doc("key of the plug at the from end") Datum<String> fromKey,
         @Doc("key of the plug at the to end") Datum<String> toKey,
         @Doc("zone it runs in") Datum<String> zone,
-        @Doc("loop-back or safety jumper on one unit, meant so") Datum<Boolean> jumper,
-        @Doc("shares a plug with another lead on declared pins") Datum<Boolean> sharedPins,
+
+        @Doc("loop-back or safety jumper on one unit, meant so")
+        Datum<Boolean> jumper,
+
+        @Doc("shares a plug with another lead on declared pins")
+        Datum<Boolean> sharedPins,
+
         @Doc("unfused by design, declared") Datum<Boolean> unfused,
         @Doc("comes made with the unit") Datum<Boolean> delivered,
         @Doc("carries a filter") Datum<Boolean> filtered,

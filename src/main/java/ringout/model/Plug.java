@@ -12,16 +12,26 @@ public record Plug(
         @Doc("plug family in trade words") Datum<String> family,
         @Doc("contacts it carries") Datum<ContactHalf> half,
         @Doc("key code; same code mates") Datum<String> key,
-        @Doc("number of positions, when more than the pins listed") Datum<Integer> positions,
+
+        @Doc("number of positions, when more than the pins listed")
+        Datum<Integer> positions,
+
         @Doc("continuous rating of one contact") Datum<Double> contactRatingA,
         @Doc("short-time rating of one contact") Datum<Double> contactPeakA,
         @Doc("how long the short-time rating holds") Datum<Double> contactPeakS,
         @Doc("resistance of one mated contact") Datum<Double> contactMilliohm,
         @Doc("must be connected for the unit to do its job") Datum<Boolean> must,
         @Doc("group of which one plug must be connected") Datum<String> oneOf,
-        @Doc("number of conductors a clamp or contact is drawn for") Datum<Integer> conductors,
-        @Doc("two leads on different pins of this plug are declared") Datum<Boolean> twoLeads,
-        @Doc("shroud or key prevents a shifted or reversed plug") Datum<Boolean> shrouded,
+
+        @Doc("number of conductors a clamp or contact is drawn for")
+        Datum<Integer> conductors,
+
+        @Doc("two leads on different pins of this plug are declared")
+        Datum<Boolean> twoLeads,
+
+        @Doc("shroud or key prevents a shifted or reversed plug")
+        Datum<Boolean> shrouded,
+
         @Doc("pre-charge (spark suppressing) contact") Datum<Boolean> suppressor,
         @Doc("sealed when mated") Datum<Boolean> sealed,
         @Doc("contact plating") Datum<String> plating,

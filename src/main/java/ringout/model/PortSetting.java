@@ -13,4 +13,6 @@ public record PortSetting(
         @Doc("protocol set on the port") Datum<String> protocol,
         @Doc("baud rate set on the port") Datum<Double> baud,
         @Doc("set to inverted") Datum<Boolean> inverted,
-        @Doc("address of an I2C device as strapped, decimal or 0x") Datum<String> i2cAddress) {}
+
+        @Doc("address of an I2C device as strapped, decimal or 0x")
+        Datum<String> i2cAddress) {}

@@ -7,7 +7,10 @@ import ringout.text.Span;
 public record Step(
         @Doc("where it stands in the user's file") Span at,
         @Doc("step") String id,
-        @Doc("fit, make, set, check, photo, close, energise, sign") Datum<String> action,
+
+        @Doc("fit, make, set, check, photo, close, energise, sign")
+        Datum<String> action,
+
         @Doc("units, leads and plugs it touches") List<String> objects,
         @Doc("cover it closes") Datum<String> cover,
         @Doc("stage") Datum<String> stage,

@@ -13,7 +13,10 @@ public record Unit(
         @Doc("forward of the hub") Datum<Double> xMm,
         @Doc("right of the hub") Datum<Double> yMm,
         @Doc("above the hub") Datum<Double> zMm,
-        @Doc("bearing of its arrow from the nose, right positive") Datum<Double> headingDeg,
+
+        @Doc("bearing of its arrow from the nose, right positive")
+        Datum<Double> headingDeg,
+
         @Doc("roll of its arrow") Datum<Double> rollDeg,
         @Doc("orientation as set in the controller") Datum<String> orientationSetting,
         @Doc("serial number") Datum<String> serial,
@@ -24,7 +27,10 @@ public record Unit(
         @Doc("propeller pushes from below") Datum<Boolean> pusher,
         @Doc("motor number at its place") Datum<Integer> motor,
         @Doc("left, right, M3") Datum<String> positionRole,
-        @Doc("what the documents call it: receiver 1, compass 1, battery A") Datum<String> instance,
+
+        @Doc("what the documents call it: receiver 1, compass 1, battery A")
+        Datum<String> instance,
+
         @Doc("which number the configuration gives it") Datum<String> configuredInstance,
         @Doc("aboard but not in use") Datum<Boolean> stowed,
         @Doc("works without any lead") Datum<Boolean> standAlone,
@@ -42,6 +48,9 @@ public record Unit(
         @Doc("configured offset right") Datum<Double> leverYMm,
         @Doc("configured offset up") Datum<Double> leverZMm,
         @Doc("photo file") Datum<String> photo,
-        @Doc("what this unit draws where it differs from its type") List<LoadSpec> loads,
+
+        @Doc("what this unit draws where it differs from its type")
+        List<LoadSpec> loads,
+
         @Doc("what the unit says of itself") AsRead asRead,
         @Doc("free remark") Datum<String> note) {}

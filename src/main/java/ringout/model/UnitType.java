@@ -17,22 +17,45 @@ public record UnitType(
         @Doc("supply points inside the unit") List<Rail> rails,
         @Doc("two-terminal parts inside the unit") List<InnerPart> parts,
         @Doc("what the unit draws, per rail") List<LoadSpec> loads,
-        @Doc("bus ports: terminator, node input, pass-through, rates") List<BusPort> ports,
-        @Doc("serial, video and other point-to-point ports with protocol and polarity") List<SerialPort> serials,
-        @Doc("addressed devices inside, also the hidden ones") List<HiddenDevice> devices,
+
+        @Doc("bus ports: terminator, node input, pass-through, rates")
+        List<BusPort> ports,
+
+        @Doc("serial, video and other point-to-point ports with protocol and polarity")
+        List<SerialPort> serials,
+
+        @Doc("addressed devices inside, also the hidden ones")
+        List<HiddenDevice> devices,
+
         @Doc("outputs that share one timer and so one rate") List<TimerGroup> timerGroups,
         @Doc("transmitter bands") List<Band> emits,
         @Doc("receiver bands") List<Band> receives,
-        @Doc("motor or servo protocols an input of this type understands") List<String> outputProtocols,
+
+        @Doc("motor or servo protocols an input of this type understands")
+        List<String> outputProtocols,
+
         @Doc("highest update rate its pulse input takes") Datum<Double> maxRateHz,
-        @Doc("motor: turning direction with phases A-U, B-V, C-W and no reversal, seen from above") Datum<Spin> baseSpin,
+
+        @Doc("motor: turning direction with phases A-U, B-V, C-W and no reversal, seen from above")
+        Datum<Spin> baseSpin,
+
         @Doc("input capacitance of one unit") Datum<Double> inputMicrofarad,
         @Doc("the unit limits its own inrush") Datum<Boolean> inputPrecharge,
-        @Doc("longest battery-to-unit lead one way the maker allows without extra capacitance") Datum<Double> maxSupplyLeadMm,
+
+        @Doc("longest battery-to-unit lead one way the maker allows without extra capacitance")
+        Datum<Double> maxSupplyLeadMm,
+
         @Doc("index shown by its tool counts from zero") Datum<Boolean> zeroBasedIndex,
-        @Doc("meant to stay powered with the main isolator open") Datum<Boolean> alwaysOn,
-        @Doc("load that disturbs neighbours on its supply (servo, pump, gimbal, radio power stage)") Datum<Boolean> noisy,
-        @Doc("compass, receiver or analog camera that minds a disturbed supply") Datum<Boolean> sensitive,
+
+        @Doc("meant to stay powered with the main isolator open")
+        Datum<Boolean> alwaysOn,
+
+        @Doc("load that disturbs neighbours on its supply (servo, pump, gimbal, radio power stage)")
+        Datum<Boolean> noisy,
+
+        @Doc("compass, receiver or analog camera that minds a disturbed supply")
+        Datum<Boolean> sensitive,
+
         @Doc("holds the compass in use") Datum<Boolean> compass,
         @Doc("needs an antenna or dummy load before power") Datum<Boolean> antenna,
         @Doc("ejector or igniter: safe pin before power") Datum<Boolean> ejector,

@@ -26,8 +26,13 @@ public record FieldUnit(String symbol, Map<String, Double> factors) {
             Map.entry("Min", new FieldUnit("min", Map.of("min", 1.0, "h", 60.0))),
             Map.entry("Ohm", new FieldUnit("ohm", Map.of("ohm", 1.0, "ω", 1.0, "kohm", 1000.0, "k", 1000.0))),
             Map.entry("Milliohm", new FieldUnit("mohm", Map.of("mohm", 1.0, "mω", 1.0, "ohm", 1000.0, "ω", 1000.0))),
-            Map.entry("Kbit", new FieldUnit("kbit/s", Map.of(
-                    "k", 1.0, "kbit", 1.0, "kbit/s", 1.0, "m", 1000.0, "mbit", 1000.0, "mbit/s", 1000.0))),
+            Map.entry(
+                    "Kbit",
+                    new FieldUnit(
+                            "kbit/s",
+                            Map.of(
+                                    "k", 1.0, "kbit", 1.0, "kbit/s", 1.0, "m", 1000.0, "mbit", 1000.0, "mbit/s",
+                                    1000.0))),
             Map.entry("Hz", new FieldUnit("Hz", Map.of("hz", 1.0, "khz", 1000.0))),
             Map.entry("Mhz", new FieldUnit("MHz", Map.of("mhz", 1.0, "ghz", 1000.0))),
             Map.entry("Kg", new FieldUnit("kg", Map.of("kg", 1.0, "g", 0.001))),

@@ -40,8 +40,8 @@ public final class Scalars {
 
     private static Parsed yesNo(String text) {
         return switch (text.toLowerCase(Locale.ROOT)) {
-            case "yes", "y", "true", "x", "1", "on" -> new Parsed.Good(Boolean.TRUE);
-            case "no", "n", "false", "0", "off", "-" -> new Parsed.Good(Boolean.FALSE);
+            case "yes", "y", "true", "x", "1", "on" -> new Parsed.Good(true);
+            case "no", "n", "false", "0", "off", "-" -> new Parsed.Good(false);
             default -> new Parsed.Bad("'" + text + "' is neither yes nor no", "write yes, no or ?");
         };
     }

@@ -8,7 +8,11 @@ final class WireSizes {
     private WireSizes() {}
 
     static Parsed awg(String text) {
-        String plain = text.strip().toLowerCase(Locale.ROOT).replace("awg", "").replace("#", "").strip();
+        String plain = text.strip()
+                .toLowerCase(Locale.ROOT)
+                .replace("awg", "")
+                .replace("#", "")
+                .strip();
         if (plain.matches("[1-4]/0")) {
             return new Parsed.Good(new Awg(1 - (plain.charAt(0) - '0')));
         }

@@ -51,6 +51,9 @@ public final class Words {
     }
 
     private static String fold(String word) {
-        return word.toLowerCase(Locale.ROOT).replace('_', ' ').replace('\u2212', '-').strip();
+        return word.toLowerCase(Locale.ROOT)
+                .replace('_', ' ')
+                .replace('\u2212', '-')
+                .strip();
     }
 }

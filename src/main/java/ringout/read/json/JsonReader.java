@@ -43,7 +43,9 @@ public final class JsonReader {
         try {
             reader.root(bag);
         } catch (JacksonException e) {
-            problems.add(new Problem(reader.place(e.getLocation()), "not readable as JSON: " + e.getOriginalMessage(),
+            problems.add(new Problem(
+                    reader.place(e.getLocation()),
+                    "not readable as JSON: " + e.getOriginalMessage(),
                     "mend the text here first; what follows was not read"));
         }
         return bag;
@@ -63,7 +65,10 @@ public final class JsonReader {
     private void object(Bag bag) {
         while (parser.nextToken() == JsonToken.PROPERTY_NAME) {
             String name = parser.currentName();
-            Slot slot = bag.shape().slot(name).filter(s -> s.kind() != Slot.Kind.SPAN).orElse(null);
+            Slot slot = bag.shape()
+                    .slot(name)
+                    .filter(s -> s.kind() != Slot.Kind.SPAN)
+                    .orElse(null);
             if (slot == null) {
                 unknown(bag, name);
             } else {
@@ -164,7 +169,6 @@ public final class JsonReader {
         return scribe.scalar(slot, parser.getString(), here());
     }
 
-
     private @Nullable Object datum(Slot slot, JsonToken token) {
         if (token == JsonToken.VALUE_NULL) {
             return Datum.notAsked();
@@ -185,7 +189,9 @@ public final class JsonReader {
             return finite(slot);
         }
         String text = parser.getString();
-        if (slot.type() == String.class && token == JsonToken.VALUE_STRING && Marks.of(text).isEmpty()) {
+        if (slot.type() == String.class
+                && token == JsonToken.VALUE_STRING
+                && Marks.of(text).isEmpty()) {
             return Datum.of(text);
         }
         if (text.isEmpty()) {
