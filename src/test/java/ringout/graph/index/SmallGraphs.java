@@ -45,7 +45,8 @@ final class SmallGraphs {
                             .between(0, 7)
                             .array(int[].class)
                             .ofSize(m);
-                    return Combinators.combine(ends, ends, mask).as((a, b, h) -> masked(IndexGraph.build(directed, n, a, b), h));
+                    return Combinators.combine(ends, ends, mask)
+                            .as((a, b, h) -> masked(IndexGraph.build(directed, n, a, b), h));
                 });
     }
 
