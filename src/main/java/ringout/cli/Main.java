@@ -2,7 +2,6 @@ package ringout.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
@@ -13,10 +12,14 @@ import picocli.CommandLine.Spec;
         name = "ringout",
         mixinStandardHelpOptions = true,
         version = "ringout 0.1.0",
+        synopsisSubcommandLabel = "COMMAND",
         description = "Reads an aircraft's from-to list, finds what is wrong and draws the harness.",
         exitCodeOnInvalidInput = ExitStatus.WRONG_INPUT,
         exitCodeOnExecutionException = ExitStatus.DEFECT)
 public final class Main implements Runnable {
+    /** Every command, in the order the help shows them. */
+    private static final CommandTable COMMANDS = new CommandTable();
+
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
@@ -45,10 +48,20 @@ public final class Main implements Runnable {
      * @return the exit status, one of {@link ExitStatus}
      */
     public static int run(PrintWriter out, PrintWriter err, String... args) {
-        return new CommandLine(new Main()).setOut(out).setErr(err).execute(args);
+        return run(COMMANDS, out, err, args);
     }
 
-    /** A call without a command is wrong: says so and shows the commands. */
+    static int run(CommandTable commands, PrintWriter out, PrintWriter err, String... args) {
+        return commands.parserFor(new Main(), args)
+                .setOut(out)
+                .setErr(err)
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setParameterExceptionHandler(Complaints::wrongCall)
+                .setExecutionExceptionHandler(Complaints::defect)
+                .execute(args);
+    }
+
+    /** A call without a command is wrong: says so and points at the help. */
     @Override
     public void run() {
         throw new ParameterException(spec.commandLine(), "no command given");
