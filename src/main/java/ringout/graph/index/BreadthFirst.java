@@ -116,12 +116,6 @@ public final class BreadthFirst {
         if (!reached(vertex)) {
             throw new IllegalArgumentException("vertex " + vertex + " was not reached");
         }
-        int[] edges = new int[depth[vertex]];
-        int v = vertex;
-        for (int i = 0; i < edges.length; i++) {
-            edges[i] = parentEdge[v];
-            v = graph.otherEnd(edges[i], v);
-        }
-        return Walk.along(graph, vertex, edges);
+        return Walk.upFrom(graph, vertex, parentEdge);
     }
 }

@@ -26,9 +26,7 @@ public final class CycleBasis {
      * @throws IllegalArgumentException if the graph is directed
      */
     public static CycleBasis of(IndexGraph graph) {
-        if (graph.isDirected()) {
-            throw new IllegalArgumentException("a cycle basis is defined for an undirected graph");
-        }
+        graph.requireUndirected();
         BreadthFirst forest = BreadthFirst.everywhere(graph);
         int[] chords = new int[16];
         int count = 0;

@@ -1,5 +1,6 @@
 package ringout.graph.index;
 
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.function.IntPredicate;
 
@@ -98,6 +99,20 @@ public final class IndexGraph {
         return directed ? sameMask(build(false, vertexCount(), from, to)) : this;
     }
 
+    /**
+     * {@return this graph with one more vertex, numbered after all others, and an edge from it to each given vertex,
+     * numbered after all others} Several sources become one.
+     */
+    public IndexGraph withHub(int... spokes) {
+        int m = from.length;
+        int[] longerFrom = Arrays.copyOf(from, m + spokes.length);
+        int[] longerTo = Arrays.copyOf(to, m + spokes.length);
+        Arrays.fill(longerFrom, m, m + spokes.length, vertexCount());
+        System.arraycopy(spokes, 0, longerTo, m, spokes.length);
+        IndexGraph larger = build(directed, vertexCount() + 1, longerFrom, longerTo);
+        return masked ? larger.onlyEdges((IntPredicate) e -> e >= m || isShown(e)) : larger;
+    }
+
     private IndexGraph sameMask(IndexGraph other) {
         return masked ? new IndexGraph(other, shown) : other;
     }
@@ -143,6 +158,12 @@ public final class IndexGraph {
     /** {@return whether edges have a direction} */
     public boolean isDirected() {
         return directed;
+    }
+
+    void requireUndirected() {
+        if (directed) {
+            throw new IllegalArgumentException("this question is about undirected graphs, not about a " + this);
+        }
     }
 
     /** {@return whether the edge is present, that is numbered and not hidden} */

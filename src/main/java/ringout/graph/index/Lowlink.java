@@ -46,9 +46,7 @@ public final class Lowlink {
      * @throws IllegalArgumentException if the graph is directed
      */
     public static Lowlink of(IndexGraph graph, int... firstRoots) {
-        if (graph.isDirected()) {
-            throw new IllegalArgumentException("bridges and cut vertices are defined for an undirected graph");
-        }
+        graph.requireUndirected();
         Lowlink pass = new Lowlink(graph);
         int[] cursor = new int[graph.vertexCount()];
         for (int root : firstRoots) {

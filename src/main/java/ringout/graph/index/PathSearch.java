@@ -42,7 +42,7 @@ public final class PathSearch {
         for (int head = 0; head < tail; head++) {
             int v = queue[head];
             if (goal.test(v)) {
-                return Optional.of(walkTo(v));
+                return Optional.of(Walk.upFrom(graph, v, parentEdge).reversed());
             }
             for (int end = graph.endSlot(v), s = graph.firstSlot(v); s < end; s = graph.nextSlot(s, end)) {
                 int w = graph.slotVertex(s);
@@ -65,21 +65,5 @@ public final class PathSearch {
             System.arraycopy(back.edges(), 0, edges, 1, back.edgeCount());
             return Walk.along(graph, start, edges);
         });
-    }
-
-    private Walk walkTo(int goal) {
-        int length = 0;
-        int v = goal;
-        for (; parentEdge[v] >= 0; v = graph.otherEnd(parentEdge[v], v)) {
-            length++;
-        }
-        int start = v;
-        int[] edges = new int[length];
-        v = goal;
-        while (length > 0) {
-            edges[--length] = parentEdge[v];
-            v = graph.otherEnd(parentEdge[v], v);
-        }
-        return Walk.along(graph, start, edges);
     }
 }

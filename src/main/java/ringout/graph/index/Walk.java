@@ -34,6 +34,22 @@ public final class Walk {
         return new Walk(vertices, edges.clone());
     }
 
+    /** The walk from a vertex along parent edges until there is none (a negative entry). */
+    static Walk upFrom(IndexGraph graph, int start, int[] parentEdge) {
+        int length = 0;
+        for (int v = start; parentEdge[v] >= 0; v = graph.otherEnd(parentEdge[v], v)) {
+            length++;
+        }
+        int[] vertices = new int[length + 1];
+        int[] edges = new int[length];
+        vertices[0] = start;
+        for (int i = 0; i < length; i++) {
+            edges[i] = parentEdge[vertices[i]];
+            vertices[i + 1] = graph.otherEnd(edges[i], vertices[i]);
+        }
+        return new Walk(vertices, edges);
+    }
+
     /** {@return the number of edges, one less than the number of vertices} */
     public int edgeCount() {
         return edges.length;

@@ -1,6 +1,8 @@
 package ringout.graph.index;
 
 import java.util.BitSet;
+import java.util.Random;
+import java.util.stream.IntStream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -99,5 +101,11 @@ final class SmallGraphs {
             builder.addEdge(0, v);
         }
         return builder.undirected();
+    }
+
+    /** Reproducible whole numbers from 0 up to but not including a bound, so that sums are exact. */
+    static double[] wholeNumbers(int count, int bound, long seed) {
+        Random random = new Random(seed);
+        return IntStream.range(0, count).mapToDouble(i -> random.nextInt(bound)).toArray();
     }
 }
