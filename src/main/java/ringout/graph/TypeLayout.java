@@ -1,0 +1,213 @@
+package ringout.graph;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import ringout.model.BusPort;
+import ringout.model.PassThrough;
+import ringout.model.Pin;
+import ringout.model.PinRole;
+import ringout.model.Plug;
+import ringout.model.UnitType;
+
+/**
+ * The pins of a unit type in one row, and the points inside that join them. Pins are numbered through all plugs in the
+ * order of the type; points in the order they are met.
+ */
+public final class TypeLayout {
+    private final UnitType type;
+    private final List<Pin> pins = new ArrayList<>();
+    private final int[] plugOfPin;
+    private final int[] pointOfPin;
+    private final int[] plugStart;
+    private final Map<String, Integer> points = new LinkedHashMap<>();
+    private final Map<String, Integer> plugByName = new HashMap<>();
+    private final List<Map<String, Integer>> pinByName = new ArrayList<>();
+
+    /** Lays out a type. */
+    public TypeLayout(UnitType type) {
+        this.type = type;
+        List<Plug> plugs = type.plugs();
+        plugStart = new int[plugs.size() + 1];
+        for (int p = 0; p < plugs.size(); p++) {
+            pins.addAll(plugs.get(p).pins());
+            plugStart[p + 1] = pins.size();
+            name(plugs.get(p), p);
+        }
+        plugOfPin = new int[pins.size()];
+        pointOfPin = new int[pins.size()];
+        for (int p = 0; p < plugs.size(); p++) {
+            for (int i = plugStart[p]; i < plugStart[p + 1]; i++) {
+                plugOfPin[i] = p;
+                pointOfPin[i] = point(plugs.get(p), pins.get(i));
+            }
+        }
+        innerPoints();
+    }
+
+    private void name(Plug plug, int index) {
+        plugByName.putIfAbsent(fold(plug.name()), index);
+        plug.printedName().known().ifPresent(name -> plugByName.putIfAbsent(fold(name), index));
+        plug.aliases().forEach(name -> plugByName.putIfAbsent(fold(name), index));
+        Map<String, Integer> names = new HashMap<>();
+        int start = plugStart[index];
+        for (int i = 0; i < plug.pins().size(); i++) {
+            names.putIfAbsent(fold(plug.pins().get(i).number()), start + i);
+        }
+        for (int i = 0; i < plug.pins().size(); i++) {
+            int pin = start + i;
+            plug.pins().get(i).name().known().ifPresent(name -> names.putIfAbsent(fold(name), pin));
+        }
+        for (int i = 0; i < plug.pins().size(); i++) {
+            legName(names, plug.pins().get(i), start + i);
+        }
+        pinByName.add(names);
+    }
+
+    private static void legName(Map<String, Integer> names, Pin pin, int index) {
+        pin.role().known().flatMap(TypeLayout::leg).ifPresent(leg -> names.putIfAbsent(fold(leg), index));
+    }
+
+    /** The short name of a bus leg, also accepted as a pin name. */
+    static Optional<String> leg(PinRole role) {
+        return switch (role) {
+            case CAN_H -> Optional.of("H");
+            case CAN_L -> Optional.of("L");
+            case SCL -> Optional.of("SCL");
+            case SDA -> Optional.of("SDA");
+            case PAIR_P -> Optional.of("P");
+            case PAIR_N -> Optional.of("N");
+            default -> Optional.empty();
+        };
+    }
+
+    private int point(Plug plug, Pin pin) {
+        if (!pin.role().isKnown()) {
+            return -1;
+        }
+        PinRole role = pin.role().or(PinRole.NONE);
+        Optional<String> inside = pin.inside().known();
+        String name =
+                switch (role) {
+                    case ZERO_V -> inside.orElse("0V");
+                    case PACK_PLUS -> inside.orElse("+");
+                    case PACK_MINUS -> inside.orElse("-");
+                    case CAN_H, CAN_L, SCL, SDA, PAIR_P, PAIR_N ->
+                        inside.map(port -> legPoint(plug, port, role)).orElse("");
+                    case SUPPLY_IN, SUPPLY_OUT, SUPPLY_THROUGH, PASSIVE -> inside.orElse("");
+                    default -> "";
+                };
+        return name.isEmpty() ? -1 : points.computeIfAbsent(name, key -> points.size());
+    }
+
+    private String legPoint(Plug plug, String port, PinRole role) {
+        PassThrough through = port(port).map(BusPort::passThrough)
+                .flatMap(datum -> datum.known())
+                .orElse(PassThrough.PASSIVE);
+        String base = port + " " + leg(role).orElse("");
+        return through == PassThrough.PASSIVE ? base : base + " @" + plug.name();
+    }
+
+    private void innerPoints() {
+        type.rails().forEach(rail -> points.computeIfAbsent(rail.name(), key -> points.size()));
+        type.parts().forEach(part -> {
+            innerPoint(part.from());
+            innerPoint(part.to());
+        });
+        if (!type.parts().isEmpty() || !type.loads().isEmpty()) {
+            points.computeIfAbsent("0V", key -> points.size());
+        }
+    }
+
+    private void innerPoint(String name) {
+        if (pinAt(name).isEmpty()) {
+            points.computeIfAbsent(name, key -> points.size());
+        }
+    }
+
+    /** The type laid out. */
+    public UnitType type() {
+        return type;
+    }
+
+    /** Number of pins through all plugs. */
+    public int pinCount() {
+        return pins.size();
+    }
+
+    /** A pin. */
+    public Pin pin(int index) {
+        return pins.get(index);
+    }
+
+    /** The plug a pin belongs to. */
+    public int plugOf(int pin) {
+        return plugOfPin[pin];
+    }
+
+    /** The point a pin joins inside, or -1. */
+    public int pointOf(int pin) {
+        return pointOfPin[pin];
+    }
+
+    /** First pin of a plug. */
+    public int firstPin(int plug) {
+        return plugStart[plug];
+    }
+
+    /** One past the last pin of a plug. */
+    public int endPin(int plug) {
+        return plugStart[plug + 1];
+    }
+
+    /** Names of the points inside, in order. */
+    public List<String> points() {
+        return List.copyOf(points.keySet());
+    }
+
+    /** Number of points inside. */
+    public int pointCount() {
+        return points.size();
+    }
+
+    /** A point inside by name. */
+    public Optional<Integer> point(String name) {
+        return Optional.ofNullable(points.get(name));
+    }
+
+    /** A plug by any of its names, or -1. */
+    public int plug(String name) {
+        Integer plug = plugByName.get(fold(name));
+        return plug == null ? -1 : plug;
+    }
+
+    /** A pin of a plug by number, name or leg, or -1. */
+    public int pin(int plug, String name) {
+        Integer pin = pinByName.get(plug).get(fold(name));
+        return pin == null ? -1 : pin;
+    }
+
+    /** A pin written PLUG-PIN, if there is one. */
+    public Optional<Integer> pinAt(String name) {
+        int dash = name.lastIndexOf('-');
+        if (dash <= 0) {
+            return Optional.empty();
+        }
+        int plug = plug(name.substring(0, dash));
+        int pin = plug < 0 ? -1 : pin(plug, name.substring(dash + 1));
+        return pin < 0 ? Optional.empty() : Optional.of(pin);
+    }
+
+    /** A bus port of the type by name. */
+    public Optional<BusPort> port(String name) {
+        return type.ports().stream().filter(port -> port.name().equals(name)).findFirst();
+    }
+
+    private static String fold(String name) {
+        return name.toUpperCase(Locale.ROOT);
+    }
+}
