@@ -89,8 +89,7 @@ public final class Circuit {
             return aboard(terminator.unit()) && Terminators.state(this, terminator) == Terminators.Seen.ON;
         }
         if (part.origin() instanceof Part.Inner inner) {
-            return aboard(inner.unit())
-                    && !(inner.part().kind().is(PartKind.SWITCH) && open(inner));
+            return aboard(inner.unit()) && !(inner.part().kind().is(PartKind.SWITCH) && open(inner));
         }
         return true;
     }
@@ -147,6 +146,11 @@ public final class Circuit {
         return state.settings().stream()
                 .filter(set -> set.unit().equals(name) && set.port().or(port).equals(port))
                 .findFirst();
+    }
+
+    /** The way with the fewest steps between two vertices over conductors, contacts and joins; parts are not passed. */
+    public Optional<Trail> trail(int from, int to) {
+        return know(Trails.class, Trails::new).through(from, to);
     }
 
     /** A fact derived from this circuit, computed at the first question and kept. */

@@ -105,7 +105,8 @@ public final class TypeLayout {
     }
 
     private String legPoint(Plug plug, String port, PinRole role) {
-        PassThrough through = port(port).map(BusPort::passThrough)
+        PassThrough through = port(port)
+                .map(BusPort::passThrough)
                 .flatMap(datum -> datum.known())
                 .orElse(PassThrough.PASSIVE);
         String base = port + " " + leg(role).orElse("");

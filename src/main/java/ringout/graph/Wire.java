@@ -19,14 +19,7 @@ import ringout.model.Lead;
  * @param toEnd vertex of the wire end at the other side
  */
 public record Wire(
-        int index,
-        int leadIndex,
-        Lead lead,
-        Optional<Conductor> own,
-        int fromPin,
-        int toPin,
-        int fromEnd,
-        int toEnd) {
+        int index, int leadIndex, Lead lead, Optional<Conductor> own, int fromPin, int toPin, int fromEnd, int toEnd) {
 
     /** Wire size as a gauge. */
     public Datum<Awg> awg() {

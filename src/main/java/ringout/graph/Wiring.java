@@ -1,6 +1,5 @@
 package ringout.graph;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import ringout.graph.index.IndexGraph;
@@ -209,7 +208,8 @@ public final class Wiring {
         if (directory.isJoint(unit)) {
             return directory.name(unit);
         }
-        return directory.name(unit) + "-" + directory.type(unit).plugs().get(plug).name();
+        return directory.name(unit) + "-"
+                + directory.type(unit).plugs().get(plug).name();
     }
 
     /** Name of a vertex as the user would say it: UNIT-PLUG-PIN, UNIT (rail), LEAD@UNIT-PLUG-PIN. */
@@ -221,8 +221,7 @@ public final class Wiring {
         }
         if (isPoint(vertex)) {
             int unit = unitOf(vertex);
-            return directory.name(unit) + " "
-                    + directory.layout(unit).points().get(vertex - pointStart[unit]);
+            return directory.name(unit) + " " + directory.layout(unit).points().get(vertex - pointStart[unit]);
         }
         int offset = vertex - unitOfPin.length - unitOfPoint.length;
         if (offset >= 2 * wires.size()) {

@@ -69,7 +69,8 @@ final class WiringBuilder {
         int toEnd = fromEnd + 1;
         wires.add(new Wire(w, pairing.lead(), lead, pairing.own(), fromPin, toPin, fromEnd, toEnd));
         edges.add(EdgeKind.CONTACT, fromPin, fromEnd, w);
-        Optional<Double> fuse = lead.fuseA().isKnown() && supply(pairing) ? lead.fuseA().known() : Optional.empty();
+        Optional<Double> fuse =
+                lead.fuseA().isKnown() && supply(pairing) ? lead.fuseA().known() : Optional.empty();
         if (fuse.isEmpty()) {
             edges.add(EdgeKind.CONDUCTOR, fromEnd, toEnd, w);
         } else {
@@ -83,7 +84,13 @@ final class WiringBuilder {
     }
 
     private boolean supply(int unit, int pin) {
-        return directory.layout(unit).pin(pin).role().known().map(WiringBuilder::supply).orElse(false);
+        return directory
+                .layout(unit)
+                .pin(pin)
+                .role()
+                .known()
+                .map(WiringBuilder::supply)
+                .orElse(false);
     }
 
     private static boolean supply(PinRole role) {

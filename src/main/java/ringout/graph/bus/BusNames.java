@@ -30,8 +30,10 @@ final class BusNames {
             return Optional.empty();
         }
         Unit unit = circuit.wiring().directory().unit(hub.unit());
-        String port = hub.port().contains(" @") ? hub.port().substring(0, hub.port().indexOf(" @")) : hub.port();
-        Optional<String> set = PortSettings.of(unit, port).flatMap(setting -> setting.bus().known());
+        String port =
+                hub.port().contains(" @") ? hub.port().substring(0, hub.port().indexOf(" @")) : hub.port();
+        Optional<String> set =
+                PortSettings.of(unit, port).flatMap(setting -> setting.bus().known());
         return set.or(() -> Optional.ofNullable(listed.get(fold(unit.ref() + ":" + port))))
                 .or(() -> Optional.ofNullable(listed.get(fold(unit.ref()))));
     }

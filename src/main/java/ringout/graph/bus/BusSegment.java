@@ -11,7 +11,8 @@ import java.util.List;
  * @param links numbers of its pair links, ascending
  * @param terminators terminators at its hubs that are on or not known
  */
-public record BusSegment(int index, String name, List<Integer> hubs, List<Integer> links, List<TerminatorAt> terminators) {
+public record BusSegment(
+        int index, String name, List<Integer> hubs, List<Integer> links, List<TerminatorAt> terminators) {
     /** Terminators known to be in the circuit. */
     public List<TerminatorAt> on() {
         return terminators.stream().filter(TerminatorAt::on).toList();

@@ -30,7 +30,8 @@ public final class Buses {
         this.links = List.copyOf(new LinkFinder(circuit, finder).links());
         int[] from = links.stream().mapToInt(BusLink::from).toArray();
         int[] to = links.stream().mapToInt(BusLink::to).toArray();
-        this.graph = IndexGraph.undirected(hubs.size(), from, to).onlyEdges(link -> links.get(link).pair());
+        this.graph = IndexGraph.undirected(hubs.size(), from, to)
+                .onlyEdges(link -> links.get(link).pair());
         Components components = Components.of(graph);
         this.segmentOf = new int[hubs.size()];
         for (int hub = 0; hub < hubs.size(); hub++) {
@@ -51,7 +52,9 @@ public final class Buses {
             linksOf.add(new ArrayList<>());
             terminatorsOf.add(new ArrayList<>());
         }
-        links.stream().filter(BusLink::pair).forEach(link -> linksOf.get(segmentOf[link.from()]).add(link.index()));
+        links.stream()
+                .filter(BusLink::pair)
+                .forEach(link -> linksOf.get(segmentOf[link.from()]).add(link.index()));
         terminators(terminatorsOf);
         List<BusSegment> found = new ArrayList<>();
         for (int i = 0; i < components.count(); i++) {
@@ -151,7 +154,13 @@ public final class Buses {
         if (!segment.name().isEmpty()) {
             return "bus " + segment.name();
         }
-        return "bus at " + String.join(", ", segment.hubs().stream().limit(4).map(h -> name(hubs.get(h))).toList());
+        return "bus at "
+                + String.join(
+                        ", ",
+                        segment.hubs().stream()
+                                .limit(4)
+                                .map(h -> name(hubs.get(h)))
+                                .toList());
     }
 
     /** Length of a link in mm. */

@@ -68,11 +68,18 @@ final class HubFinder {
     /** The port of a bus pin; without a name each plug is its own port. */
     private String port(int unit, int pin, Pin record) {
         String plug = wiring.plug(pin).name();
-        return record.inside().known().map(name -> split(unit, name) ? name + " @" + plug : name).orElse(plug);
+        return record.inside()
+                .known()
+                .map(name -> split(unit, name) ? name + " @" + plug : name)
+                .orElse(plug);
     }
 
     private boolean split(int unit, String port) {
-        return wiring.directory().layout(unit).port(port).map(HubFinder::notCopper).orElse(false);
+        return wiring.directory()
+                .layout(unit)
+                .port(port)
+                .map(HubFinder::notCopper)
+                .orElse(false);
     }
 
     private static boolean notCopper(BusPort port) {
@@ -146,8 +153,7 @@ final class HubFinder {
                     Wire twin = wiring.wires().get(w);
                     int end = core(twin.otherPin(pin));
                     boolean together = twin.lead().id().equals(wire.lead().id()) && hubOf[end] >= 0;
-                    if (together && wiring.is(twin.otherPin(pin), PinRole.PASSIVE)
-                            && legs.get(hubOf[end])[leg] < 0) {
+                    if (together && wiring.is(twin.otherPin(pin), PinRole.PASSIVE) && legs.get(hubOf[end])[leg] < 0) {
                         return hubOf[end];
                     }
                 }

@@ -45,7 +45,9 @@ final class LinkFinder {
     private void add(Wire wire) {
         int a = hubs.hubOfPin(wire.fromPin());
         int b = hubs.hubOfPin(wire.toPin());
-        String id = wire.lead().id().isEmpty() ? "#" + wire.leadIndex() : wire.lead().id();
+        String id = wire.lead().id().isEmpty()
+                ? "#" + wire.leadIndex()
+                : wire.lead().id();
         Key key = new Key(id, Math.min(a, b), Math.max(a, b));
         Draft draft = drafts.get(key);
         if (draft == null) {
@@ -76,9 +78,7 @@ final class LinkFinder {
         boolean low = draft.byLeg[1] != null && (!high || draft.arrives[0] != draft.arrives[1]);
         int first = high ? 0 : 1;
         boolean crossed = draft.arrives[first] != first;
-        BusLink.Legs legs = high && low
-                ? BusLink.Legs.BOTH
-                : high ? BusLink.Legs.HIGH_ONLY : BusLink.Legs.LOW_ONLY;
+        BusLink.Legs legs = high && low ? BusLink.Legs.BOTH : high ? BusLink.Legs.HIGH_ONLY : BusLink.Legs.LOW_ONLY;
         return new BusLink(index, draft.lead, draft.from, draft.to, legs, crossed, draft.byLeg[first]);
     }
 

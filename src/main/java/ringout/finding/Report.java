@@ -1,0 +1,21 @@
+package ringout.finding;
+
+import java.util.List;
+
+/**
+ * The outcome of a review.
+ *
+ * @param states states looked at
+ * @param headlines one a mistake, most severe first
+ * @param cannotTell what could not be decided
+ * @param waived headlines accepted by a waiver
+ * @param passed number of checks that could decide and found nothing
+ * @param notApplicable number of checks with nothing to look at
+ */
+public record Report(
+        List<String> states,
+        List<Headline> headlines,
+        List<CannotTell> cannotTell,
+        List<Headline> waived,
+        int passed,
+        int notApplicable) {}
