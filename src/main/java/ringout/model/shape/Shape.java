@@ -107,6 +107,11 @@ public final class Shape<R> {
                 : Optional.empty();
     }
 
+    /** Whether a field is the one that identifies a record among its siblings. */
+    public boolean isKey(Slot slot) {
+        return slot.index() == 1 && slot.kind() == Slot.Kind.REQUIRED;
+    }
+
     /** The values of a record, in the order of the fields. */
     public Object[] values(Object record) {
         Object[] values = new Object[slots.size()];

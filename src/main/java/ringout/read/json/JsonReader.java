@@ -189,13 +189,13 @@ public final class JsonReader {
             return finite(slot);
         }
         String text = parser.getString();
+        if (text.isEmpty()) {
+            return Datum.notAsked();
+        }
         if (slot.type() == String.class
                 && token == JsonToken.VALUE_STRING
                 && Marks.of(text).isEmpty()) {
             return Datum.of(text);
-        }
-        if (text.isEmpty()) {
-            return Datum.notAsked();
         }
         return scribe.datum(slot, text, here());
     }
@@ -222,10 +222,11 @@ public final class JsonReader {
                 parser.skipChildren();
                 continue;
             }
+            String text = token == JsonToken.VALUE_NULL ? "" : parser.getString();
             switch (name) {
-                case "value" -> value = parser.getString();
-                case "origin" -> origin = parser.getString();
-                case "date" -> date = parser.getString();
+                case "value" -> value = text;
+                case "origin" -> origin = text;
+                case "date" -> date = text;
                 default -> problems.add(here(), "no field `" + name + "` here", "value, origin, date");
             }
         }
