@@ -11,14 +11,14 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "ringout",
         mixinStandardHelpOptions = true,
-        version = "ringout 0.1.0",
+        version = "ringout " + Version.NUMBER,
         synopsisSubcommandLabel = "COMMAND",
         description = "Reads an aircraft's from-to list, finds what is wrong and draws the harness.",
         exitCodeOnInvalidInput = ExitStatus.WRONG_INPUT,
         exitCodeOnExecutionException = ExitStatus.DEFECT)
 public final class Main implements Runnable {
     /** Every command, in the order the help shows them. */
-    private static final CommandTable COMMANDS = new CommandTable();
+    private static final CommandTable COMMANDS = new CommandTable().with("check", CheckCommand::new);
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
