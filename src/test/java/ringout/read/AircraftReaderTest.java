@@ -71,7 +71,7 @@ class AircraftReaderTest {
                         "aircraft.json line 1, column 1: library 'missing.json': there is no such file",
                         "aircraft.json line 2, column 41: there are two of unit fc; the other is in"
                                 + " aircraft.json line 2, column 12 (give one of them another name)",
-                        "aircraft.json line 2, column 70: unit has no `ref` (give it, or write ? when it is not known)",
+                        "aircraft.json line 2, column 70: unit has no `ref`",
                         "aircraft.json line 3, column 12: lead W1 has no `to` (give it, or write ? when it is not"
                                 + " known)",
                         "aircraft.json line 3, column 47: `awg` 'thin' is not a wire gauge (write 26, 4/0, or give"

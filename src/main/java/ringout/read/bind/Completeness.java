@@ -3,27 +3,14 @@ package ringout.read.bind;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import ringout.model.Aircraft;
-import ringout.model.HiddenDevice;
-import ringout.model.Lead;
-import ringout.model.Message;
-import ringout.model.PortSetting;
+import ringout.model.shape.Identity;
 import ringout.model.shape.Slot;
 import ringout.text.Problem;
 import ringout.text.Problems;
 
 /** Tells required fields that no file gave, and names given to two things. Runs when all files are in. */
 public final class Completeness {
-    /** The names of these fields tell one record from its siblings. */
-    private static final Set<String> IDENTITIES = Set.of("id", "ref", "name", "number", "output", "port");
-
-    /** A lead may have a row for each wire; several equal devices or messages are usual. */
-    private static final Set<Class<?>> REPEATED = Set.of(Lead.class, HiddenDevice.class, Message.class);
-
-    /** A unit with one port needs no port name; an aircraft without a name is called as its file. */
-    private static final Set<Class<?>> MAY_BE_EMPTY = Set.of(PortSetting.class, Aircraft.class);
-
     private final Problems problems;
 
     private Completeness(Problems problems) {
@@ -51,26 +38,25 @@ public final class Completeness {
     }
 
     private void required(Bag bag, Slot slot) {
-        Class<?> type = bag.shape().type();
+        boolean mayBeEmpty = Identity.mayBeEmpty(bag.shape()) || bag.shape().type() == Aircraft.class;
         Object value = bag.get(slot).orElse("");
-        if (!MAY_BE_EMPTY.contains(type) && value.toString().isBlank()) {
+        if (!mayBeEmpty && value.toString().isBlank()) {
             problems.add(new Problem(
                     bag.at(),
                     Naming.of(bag) + " has no `" + slot.name() + "`",
-                    "give it, or write ? when it is not known"));
+                    bag.shape().isKey(slot) ? "" : "give it, or write ? when it is not known"));
         }
     }
 
     private void list(Bag parent, Slot slot) {
         List<Bag> children = parent.children(slot);
         children.forEach(this::record);
-        if (children.isEmpty() || !unique(children.get(0))) {
+        if (children.isEmpty() || !Identity.unique(children.get(0).shape())) {
             return;
         }
         Map<String, Bag> seen = new HashMap<>();
         for (Bag child : children) {
-            boolean nameless = child.key().isBlank()
-                    && !MAY_BE_EMPTY.contains(child.shape().type());
+            boolean nameless = child.key().isBlank() && !Identity.mayBeEmpty(child.shape());
             Bag first = nameless ? null : seen.putIfAbsent(Merge.fold(child), child);
             if (first != null) {
                 problems.add(new Problem(
@@ -80,14 +66,5 @@ public final class Completeness {
                         "give one of them another name"));
             }
         }
-    }
-
-    private static boolean unique(Bag bag) {
-        return !REPEATED.contains(bag.shape().type())
-                && bag.shape()
-                        .key()
-                        .map(Slot::name)
-                        .filter(IDENTITIES::contains)
-                        .isPresent();
     }
 }

@@ -2,11 +2,10 @@ package ringout.read.bind;
 
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import ringout.model.Datum;
 import ringout.model.Origin;
-import ringout.model.Pin;
+import ringout.model.shape.Identity;
 import ringout.model.shape.Slot;
 import ringout.text.Problem;
 import ringout.text.Problems;
@@ -27,9 +26,9 @@ public final class Merge {
         new Merge(problems).merge(base, more);
     }
 
-    /** The key of a record as it is compared: case apart, except for contacts, where A and a are two. */
+    /** The key of a record as it is compared. */
     public static String fold(Bag bag) {
-        return bag.shape().type() == Pin.class ? bag.key() : bag.key().toLowerCase(Locale.ROOT);
+        return Identity.fold(bag.shape(), bag.key());
     }
 
     private void merge(Bag base, Bag more) {

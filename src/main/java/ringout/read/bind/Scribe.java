@@ -8,6 +8,7 @@ import ringout.model.Awg;
 import ringout.model.Datum;
 import ringout.model.Origin;
 import ringout.model.PinMap;
+import ringout.model.shape.Marks;
 import ringout.model.shape.Parsed;
 import ringout.model.shape.Scalars;
 import ringout.model.shape.Slot;

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import ringout.model.Datum;
+import ringout.model.shape.Marks;
 import ringout.model.shape.Shape;
 import ringout.model.shape.Slot;
 import ringout.read.bind.Bag;
-import ringout.read.bind.Marks;
 import ringout.read.bind.Scribe;
 import ringout.text.Nearest;
 import ringout.text.Problem;
@@ -53,12 +53,12 @@ public final class JsonReader {
 
     private void root(Bag bag) {
         if (parser.nextToken() != JsonToken.START_OBJECT) {
-            problems.add(here(), "an aircraft starts with {", "see the schema of an aircraft");
+            problems.add(here(), "this does not start with {", "a record stands in { }");
             return;
         }
         object(bag);
         if (parser.nextToken() != null) {
-            problems.add(here(), "text after the end of the aircraft", "");
+            problems.add(here(), "text after the closing }", "");
         }
     }
 

@@ -1,9 +1,9 @@
-package ringout.read.bind;
+package ringout.model.shape;
 
 import java.util.Optional;
 import ringout.model.Datum;
 
-/** The marks a user writes instead of a value. */
+/** The marks a user writes instead of a value: "?" and "n/a". */
 public final class Marks {
     private Marks() {}
 
@@ -16,5 +16,13 @@ public final class Marks {
             return Optional.of(Datum.notApplicable());
         }
         return Optional.empty();
+    }
+
+    /** The mark of a datum without a value; empty when it is not asked. */
+    public static String write(Datum<?> datum) {
+        if (datum instanceof Datum.Unknown) {
+            return "?";
+        }
+        return datum.isNotApplicable() ? "n/a" : "";
     }
 }
