@@ -65,6 +65,7 @@ class LauncherIT {
     void aLinkElsewhereStartsTheSameProgram() throws Exception {
         Path link = Files.createSymbolicLink(scratch.resolve("ringout"), BUILT.resolve("ringout"));
         assertEquals(new Ended(0, "ringout 0.1.0\n", ""), run(own(Map.of()), link.toString(), "--version"));
+        Files.delete(link);
     }
 
     @Test
