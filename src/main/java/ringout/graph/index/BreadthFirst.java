@@ -1,6 +1,7 @@
 package ringout.graph.index;
 
 import java.util.Arrays;
+import java.util.BitSet;
 
 /**
  * A breadth-first forest: every reached vertex with the edge it was first reached by, so that the walk back to its root
@@ -10,8 +11,8 @@ public final class BreadthFirst {
     private static final int UNREACHED = -1;
 
     private final IndexGraph graph;
-    private final int[] parentEdge;
-    private final int[] depth;
+    /** Two integers a vertex, side by side because they are met together: edge to the parent, then depth. */
+    private final int[] links;
     /** Reached vertices, parents before children: the queue of the search, kept. */
     private final int[] order;
 
@@ -20,11 +21,9 @@ public final class BreadthFirst {
     private BreadthFirst(IndexGraph graph) {
         int n = graph.vertexCount();
         this.graph = graph;
-        this.parentEdge = new int[n];
-        this.depth = new int[n];
+        this.links = new int[2 * n];
         this.order = new int[n];
-        Arrays.fill(parentEdge, -1);
-        Arrays.fill(depth, UNREACHED);
+        Arrays.fill(links, UNREACHED);
     }
 
     /** {@return the forest that reaches every vertex, each tree rooted at the lowest vertex not reached before} */
@@ -53,18 +52,18 @@ public final class BreadthFirst {
     }
 
     private void enter(int vertex, int edge, int atDepth) {
-        parentEdge[vertex] = edge;
-        depth[vertex] = atDepth;
+        links[2 * vertex] = edge;
+        links[2 * vertex + 1] = atDepth;
         order[reachedCount++] = vertex;
     }
 
     private void spread(int first) {
         for (int head = first; head < reachedCount; head++) {
             int v = order[head];
-            int below = depth[v] + 1;
+            int below = depth(v) + 1;
             for (int end = graph.endSlot(v), s = graph.firstSlot(v); s < end; s = graph.nextSlot(s, end)) {
                 int w = graph.slotVertex(s);
-                if (depth[w] == UNREACHED) {
+                if (!reached(w)) {
                     enter(w, graph.slotEdge(s), below);
                 }
             }
@@ -73,7 +72,7 @@ public final class BreadthFirst {
 
     /** {@return whether the search came to the vertex} */
     public boolean reached(int vertex) {
-        return depth[vertex] != UNREACHED;
+        return links[2 * vertex + 1] != UNREACHED;
     }
 
     /** {@return the number of vertices the search came to} */
@@ -88,23 +87,29 @@ public final class BreadthFirst {
 
     /** {@return the edge towards the root, or -1 at a root and at a vertex not reached} */
     public int parentEdge(int vertex) {
-        return parentEdge[vertex];
+        return links[2 * vertex];
     }
 
     /** {@return the next vertex towards the root, or -1 at a root and at a vertex not reached} */
     public int parent(int vertex) {
-        int edge = parentEdge[vertex];
+        int edge = parentEdge(vertex);
         return edge < 0 ? -1 : graph.otherEnd(edge, vertex);
     }
 
     /** {@return the number of edges to the root, or -1 if the vertex was not reached} */
     public int depth(int vertex) {
-        return depth[vertex];
+        return links[2 * vertex + 1];
     }
 
-    /** {@return whether the edge is in the forest} */
-    public boolean hasEdge(int edge) {
-        return parentEdge[graph.from(edge)] == edge || parentEdge[graph.to(edge)] == edge;
+    /** {@return the edges of the forest, as a new set} */
+    public BitSet edges() {
+        BitSet edges = new BitSet(graph.edgeBound());
+        for (int v = 0; v < graph.vertexCount(); v++) {
+            if (parentEdge(v) >= 0) {
+                edges.set(parentEdge(v));
+            }
+        }
+        return edges;
     }
 
     /**
@@ -116,6 +121,6 @@ public final class BreadthFirst {
         if (!reached(vertex)) {
             throw new IllegalArgumentException("vertex " + vertex + " was not reached");
         }
-        return Walk.upFrom(graph, vertex, parentEdge);
+        return Walk.upFrom(graph, vertex, this::parentEdge);
     }
 }

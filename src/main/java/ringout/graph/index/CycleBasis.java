@@ -1,6 +1,6 @@
 package ringout.graph.index;
 
-import java.util.Arrays;
+import java.util.BitSet;
 
 /**
  * The fundamental cycles of an undirected graph over its breadth-first forest: one for every edge outside the forest,
@@ -28,17 +28,15 @@ public final class CycleBasis {
     public static CycleBasis of(IndexGraph graph) {
         graph.requireUndirected();
         BreadthFirst forest = BreadthFirst.everywhere(graph);
-        int[] chords = new int[16];
+        BitSet inForest = forest.edges();
+        int[] chords = new int[graph.edgeCount() - inForest.cardinality()];
         int count = 0;
         for (int e = 0; e < graph.edgeBound(); e++) {
-            if (graph.hasEdge(e) && !forest.hasEdge(e)) {
-                if (count == chords.length) {
-                    chords = Arrays.copyOf(chords, 2 * count);
-                }
+            if (graph.hasEdge(e) && !inForest.get(e)) {
                 chords[count++] = e;
             }
         }
-        return new CycleBasis(graph, forest, Arrays.copyOf(chords, count));
+        return new CycleBasis(graph, forest, chords);
     }
 
     /** {@return the number of independent cycles; 0 exactly if the graph is a forest} */

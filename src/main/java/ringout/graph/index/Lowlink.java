@@ -14,16 +14,18 @@ import java.util.BitSet;
  * the ACM 16 (1973).
  */
 public final class Lowlink {
-    private static final int UNSEEN = -1;
+    private static final int NONE = -1;
 
     private final IndexGraph graph;
-    /** Vertices in the order of their first visit. */
-    private final int[] order;
-
     private final int[] position;
-    private final int[] low;
-    private final int[] subtreeEnd;
-    private final int[] parentEdge;
+
+    // Indexed by position, not by vertex: neighbours in the search lie side by side in memory.
+    private final int[] vertexAt;
+    private final int[] parentAt;
+    private final int[] parentEdgeAt;
+    private final int[] lowAt;
+    private final int[] subtreeEndAt;
+
     private final BitSet bridges = new BitSet();
     private final BitSet cutVertices = new BitSet();
     private int seen;
@@ -31,12 +33,13 @@ public final class Lowlink {
     private Lowlink(IndexGraph graph) {
         int n = graph.vertexCount();
         this.graph = graph;
-        this.order = new int[n];
         this.position = new int[n];
-        this.low = new int[n];
-        this.subtreeEnd = new int[n];
-        this.parentEdge = new int[n];
-        Arrays.fill(position, UNSEEN);
+        this.vertexAt = new int[n];
+        this.parentAt = new int[n];
+        this.parentEdgeAt = new int[n];
+        this.lowAt = new int[n];
+        this.subtreeEndAt = new int[n];
+        Arrays.fill(position, NONE);
     }
 
     /**
@@ -48,80 +51,78 @@ public final class Lowlink {
     public static Lowlink of(IndexGraph graph, int... firstRoots) {
         graph.requireUndirected();
         Lowlink pass = new Lowlink(graph);
-        int[] cursor = new int[graph.vertexCount()];
+        int[] cursorAt = new int[graph.vertexCount()];
         for (int root : firstRoots) {
-            pass.explore(root, cursor);
+            pass.explore(root, cursorAt);
         }
         for (int v = 0; v < graph.vertexCount(); v++) {
-            pass.explore(v, cursor);
+            pass.explore(v, cursorAt);
         }
         pass.classify();
         return pass;
     }
 
-    private void explore(int root, int[] cursor) {
-        if (position[root] != UNSEEN) {
+    private void explore(int root, int[] cursorAt) {
+        if (position[root] != NONE) {
             return;
         }
-        enter(root, -1, cursor);
-        int v = root;
-        while (v >= 0) {
-            int s = cursor[v];
-            int end = graph.endSlot(v);
+        int at = enter(root, NONE, NONE, cursorAt);
+        while (at != NONE) {
+            int s = cursorAt[at];
+            int end = graph.endSlot(vertexAt[at]);
             if (s >= end) {
-                v = leave(v);
+                at = leave(at);
                 continue;
             }
-            cursor[v] = graph.nextSlot(s, end);
+            cursorAt[at] = graph.nextSlot(s, end);
             int edge = graph.slotEdge(s);
-            if (edge == parentEdge[v]) {
+            if (edge == parentEdgeAt[at]) {
                 continue;
             }
-            int w = graph.slotVertex(s);
-            if (position[w] == UNSEEN) {
-                enter(w, edge, cursor);
-                v = w;
-            } else if (position[w] < low[v]) {
-                low[v] = position[w];
+            int there = position[graph.slotVertex(s)];
+            if (there == NONE) {
+                at = enter(graph.slotVertex(s), at, edge, cursorAt);
+            } else if (there < lowAt[at]) {
+                lowAt[at] = there;
             }
         }
     }
 
-    private void enter(int vertex, int edge, int[] cursor) {
-        order[seen] = vertex;
-        position[vertex] = seen;
-        low[vertex] = seen++;
-        parentEdge[vertex] = edge;
-        cursor[vertex] = graph.firstSlot(vertex);
+    private int enter(int vertex, int parent, int edge, int[] cursorAt) {
+        int at = seen++;
+        position[vertex] = at;
+        vertexAt[at] = vertex;
+        parentAt[at] = parent;
+        parentEdgeAt[at] = edge;
+        lowAt[at] = at;
+        cursorAt[at] = graph.firstSlot(vertex);
+        return at;
     }
 
-    /** Closes a subtree and returns to the parent, -1 above a root. */
-    private int leave(int vertex) {
-        subtreeEnd[vertex] = seen;
-        if (parentEdge[vertex] < 0) {
-            return -1;
-        }
-        int parent = graph.otherEnd(parentEdge[vertex], vertex);
-        if (low[vertex] < low[parent]) {
-            low[parent] = low[vertex];
+    /** Closes a subtree and returns to its parent, NONE above a root. */
+    private int leave(int at) {
+        subtreeEndAt[at] = seen;
+        int parent = parentAt[at];
+        if (parent != NONE && lowAt[at] < lowAt[parent]) {
+            lowAt[parent] = lowAt[at];
         }
         return parent;
     }
 
     private void classify() {
         int rootBranches = 0;
-        for (int v : order) {
-            if (parentEdge[v] < 0) {
+        for (int at = 0; at < vertexAt.length; at++) {
+            int parent = parentAt[at];
+            if (parent == NONE) {
                 rootBranches = 0;
                 continue;
             }
-            int parent = parent(v);
-            if (low[v] == position[v]) {
-                bridges.set(parentEdge[v]);
+            if (lowAt[at] == at) {
+                bridges.set(parentEdgeAt[at]);
             }
             // A root is a cut vertex only from its second branch on; elsewhere one closed branch is enough.
-            if (low[v] >= position[parent] && (parentEdge[parent] >= 0 || ++rootBranches > 1)) {
-                cutVertices.set(parent);
+            if (lowAt[at] >= parent && (parentAt[parent] != NONE || ++rootBranches > 1)) {
+                cutVertices.set(vertexAt[parent]);
             }
         }
     }
@@ -158,7 +159,7 @@ public final class Lowlink {
 
     /** {@return the vertex at a position of the order of first visits; a subtree is a range of positions} */
     public int vertexAt(int index) {
-        return order[index];
+        return vertexAt[index];
     }
 
     /** {@return the position of the vertex in the order of first visits} */
@@ -168,21 +169,23 @@ public final class Lowlink {
 
     /** {@return the position after the last vertex of the subtree that hangs from the vertex, itself included} */
     public int subtreeEnd(int vertex) {
-        return subtreeEnd[vertex];
+        return subtreeEndAt[position[vertex]];
     }
 
     /** {@return the tree edge to the parent, -1 at a root} */
     public int parentEdge(int vertex) {
-        return parentEdge[vertex];
+        return parentEdgeAt[position[vertex]];
     }
 
     /** {@return the parent in the depth-first tree, -1 at a root} */
     public int parent(int vertex) {
-        return parentEdge[vertex] < 0 ? -1 : graph.otherEnd(parentEdge[vertex], vertex);
+        int parent = parentAt[position[vertex]];
+        return parent == NONE ? -1 : vertexAt[parent];
     }
 
     /** {@return whether the subtree of a vertex other than a root touches the rest of the graph at its parent only} */
     public boolean hangsFromParentOnly(int vertex) {
-        return parentEdge[vertex] >= 0 && low[vertex] >= position[parent(vertex)];
+        int at = position[vertex];
+        return parentAt[at] != NONE && lowAt[at] >= parentAt[at];
     }
 }

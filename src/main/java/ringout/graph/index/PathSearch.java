@@ -42,7 +42,7 @@ public final class PathSearch {
         for (int head = 0; head < tail; head++) {
             int v = queue[head];
             if (goal.test(v)) {
-                return Optional.of(Walk.upFrom(graph, v, parentEdge).reversed());
+                return Optional.of(Walk.upFrom(graph, v, u -> parentEdge[u]).reversed());
             }
             for (int end = graph.endSlot(v), s = graph.firstSlot(v); s < end; s = graph.nextSlot(s, end)) {
                 int w = graph.slotVertex(s);

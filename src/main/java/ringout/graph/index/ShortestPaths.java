@@ -73,6 +73,6 @@ public final class ShortestPaths {
         if (!reached(vertex)) {
             throw new IllegalArgumentException("vertex " + vertex + " was not reached");
         }
-        return Walk.upFrom(graph, vertex, parentEdge).reversed();
+        return Walk.upFrom(graph, vertex, u -> parentEdge[u]).reversed();
     }
 }

@@ -2,6 +2,7 @@ package ringout.graph.index;
 
 import java.util.Arrays;
 import java.util.function.IntToDoubleFunction;
+import java.util.function.IntUnaryOperator;
 
 /**
  * A walk through a graph: vertices joined by edges, in order. A walk that ends where it starts is a cycle; its first
@@ -35,16 +36,16 @@ public final class Walk {
     }
 
     /** The walk from a vertex along parent edges until there is none (a negative entry). */
-    static Walk upFrom(IndexGraph graph, int start, int[] parentEdge) {
+    static Walk upFrom(IndexGraph graph, int start, IntUnaryOperator parentEdge) {
         int length = 0;
-        for (int v = start; parentEdge[v] >= 0; v = graph.otherEnd(parentEdge[v], v)) {
+        for (int v = start; parentEdge.applyAsInt(v) >= 0; v = graph.otherEnd(parentEdge.applyAsInt(v), v)) {
             length++;
         }
         int[] vertices = new int[length + 1];
         int[] edges = new int[length];
         vertices[0] = start;
         for (int i = 0; i < length; i++) {
-            edges[i] = parentEdge[vertices[i]];
+            edges[i] = parentEdge.applyAsInt(vertices[i]);
             vertices[i + 1] = graph.otherEnd(edges[i], vertices[i]);
         }
         return new Walk(vertices, edges);
