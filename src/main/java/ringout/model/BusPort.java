@@ -25,4 +25,5 @@ public record BusPort(
         @Doc("address can be set over the link") Datum<Boolean> setOnLink,
         @Doc("gives addresses to others") Datum<Boolean> allocator,
         @Doc("pull-up to the rail on each line") Datum<Double> pullUpOhm,
-        @Doc("voltage the pull-up goes to") Datum<Double> pullUpV) {}
+        @Doc("voltage the pull-up goes to") Datum<Double> pullUpV,
+        @Doc("free remark") Datum<String> note) {}

@@ -15,4 +15,5 @@ public record InnerPart(
         String to,
 
         @Doc("return point of a regulator") Datum<String> zero,
-        @Doc("values") PartRating rating) {}
+        @Doc("values") PartRating rating,
+        @Doc("free remark") Datum<String> note) {}

@@ -14,4 +14,5 @@ public record LoadSpec(
         @Doc("average power, for a load of constant power") Datum<Double> averageW,
         @Doc("peak current") Datum<Double> peakA,
         @Doc("how long the peak lasts") Datum<Double> peakS,
-        @Doc("how the current follows the voltage") Datum<LoadLaw> law) {}
+        @Doc("how the current follows the voltage") Datum<LoadLaw> law,
+        @Doc("free remark") Datum<String> note) {}

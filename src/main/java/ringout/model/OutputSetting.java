@@ -9,4 +9,5 @@ public record OutputSetting(
         @Doc("motor 3, gear, aileron left") Datum<String> function,
         @Doc("protocol set") Datum<String> protocol,
         @Doc("update rate set") Datum<Double> rateHz,
-        @Doc("reversed in the configuration") Datum<Boolean> reversed) {}
+        @Doc("reversed in the configuration") Datum<Boolean> reversed,
+        @Doc("free remark") Datum<String> note) {}

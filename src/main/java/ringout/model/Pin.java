@@ -27,4 +27,5 @@ public record Pin(
         @Doc("pull-up inside the unit") Datum<Boolean> pulledUp,
         @Doc("whose transmit the name means") Datum<NamedFrom> namedFrom,
         @Doc("safety input: what it does when left open") Datum<SafeDefault> safeDefault,
-        @Doc("deliberately unused") Datum<Boolean> spare) {}
+        @Doc("deliberately unused") Datum<Boolean> spare,
+        @Doc("free remark") Datum<String> note) {}

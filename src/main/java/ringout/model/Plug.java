@@ -40,4 +40,5 @@ public record Plug(
         @Doc("torque of its screw") Datum<Double> torqueNm,
         @Doc("side it is reached from") Datum<String> access,
         @Doc("picture of the face and where pin 1 is") Datum<String> face,
-        @Doc("contacts in order") List<Pin> pins) {}
+        @Doc("contacts in order") List<Pin> pins,
+        @Doc("free remark") Datum<String> note) {}

@@ -23,4 +23,5 @@ public record Rail(
         @Doc("output joined to others by diodes inside") Datum<Boolean> ored,
         @Doc("may share a net with an equal source") Datum<Boolean> parallelRated,
         @Doc("does not pass current backwards") Datum<Boolean> reverseBlocking,
-        @Doc("has a filter against a disturbed supply") Datum<Boolean> filtered) {}
+        @Doc("has a filter against a disturbed supply") Datum<Boolean> filtered,
+        @Doc("free remark") Datum<String> note) {}

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import ringout.model.Aircraft;
 import ringout.model.TypeLibrary;
@@ -14,9 +13,8 @@ import ringout.model.shape.Slot;
 import ringout.read.bind.Alike;
 import ringout.read.bind.Bag;
 import ringout.read.bind.Merge;
-import ringout.read.json.JsonReader;
 import ringout.read.source.Folder;
-import ringout.read.source.Loaded;
+import ringout.read.table.Table;
 import ringout.text.Problem;
 import ringout.text.Problems;
 import ringout.text.Span;
@@ -31,12 +29,16 @@ final class Libraries {
     private static final Slot TYPES = AIRCRAFT.slot("types").orElseThrow();
     private static final Shape<TypeLibrary> SHAPE = Shape.of(TypeLibrary.class);
 
+    private static final Slot SHARED = SHAPE.slot("types").orElseThrow();
+
     private final Folder folder;
     private final Problems problems;
+    private final Sources sources;
 
     Libraries(Folder folder, Problems problems) {
         this.folder = folder;
         this.problems = problems;
+        this.sources = new Sources(folder, problems);
     }
 
     /** Adds the types the aircraft does not have itself; the names of those added. */
@@ -71,34 +73,31 @@ final class Libraries {
     }
 
     private List<Bag> types(Span at, String name, Set<String> opened) {
-        String base = Folder.parent(at.file());
-        List<Bag> types = new ArrayList<>();
-        if (folder.isFolder(base + name)) {
-            String inside = base + name + (name.isEmpty() || name.endsWith("/") ? "" : "/");
-            for (String file : folder.files(inside)) {
-                if (file.endsWith(".json")) {
-                    file(at, inside + file, opened).ifPresent(bag -> types.addAll(bag.children(typesOf(bag))));
-                }
-            }
-            return types;
+        String path = Folder.parent(at.file()) + name;
+        if (!folder.isFolder(path)) {
+            return opened.add(path) ? file(path, at) : List.of();
         }
-        file(at, base + name, opened).ifPresent(bag -> types.addAll(bag.children(typesOf(bag))));
+        String inside = path.isEmpty() || path.endsWith("/") ? path : path + "/";
+        Bag tables = new Bag(AIRCRAFT, Span.NONE);
+        sources.tables(inside, ofTypes(folder.files(inside)), tables);
+        List<Bag> types = new ArrayList<>(tables.children(TYPES));
+        for (String file : folder.files(inside)) {
+            if (file.endsWith(".json") && opened.add(inside + file)) {
+                types.addAll(file(inside + file, at));
+            }
+        }
         return types;
     }
 
-    private static Slot typesOf(Bag bag) {
-        return bag.shape().slot("types").orElseThrow();
+    private static List<String> ofTypes(List<String> files) {
+        return files.stream()
+                .filter(file -> Table.ofFile(file).filter(Table::ofTypes).isPresent())
+                .toList();
     }
 
-    private Optional<Bag> file(Span at, String file, Set<String> opened) {
-        if (!opened.add(file)) {
-            return Optional.empty();
-        }
-        Loaded loaded = folder.load(file);
-        if (loaded instanceof Loaded.Bytes bytes) {
-            return Optional.of(JsonReader.read(file, bytes.content(), SHAPE, problems));
-        }
-        problems.add(Problem.of(at, "library '" + file + "': " + ((Loaded.Absent) loaded).why()));
-        return Optional.empty();
+    private List<Bag> file(String file, Span at) {
+        return sources.json(file, SHAPE, why -> Problem.of(at, "library '" + file + "': " + why))
+                .map(bag -> bag.children(SHARED))
+                .orElse(List.of());
     }
 }

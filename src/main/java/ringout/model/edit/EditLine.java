@@ -2,6 +2,7 @@ package ringout.model.edit;
 
 import java.util.Optional;
 import ringout.model.shape.CellForm;
+import ringout.model.shape.Identity;
 import ringout.model.shape.Parsed;
 import ringout.model.shape.Shape;
 import ringout.model.shape.Slot;
@@ -68,7 +69,8 @@ public final class EditLine {
     }
 
     private static Told<Edit> clear(Place place, Path path, Span at) {
-        return place.slot().kind() == Slot.Kind.REQUIRED && !ringout.model.shape.Identity.mayBeEmpty(place.owner())
+        return place.slot().kind() == Slot.Kind.REQUIRED
+                        && !(place.owner().isKey(place.slot()) && Identity.mayBeEmpty(place.owner()))
                 ? Told.wrong("`" + place.slot().name() + "` cannot be empty", "write ? when it is not known")
                 : Told.right(new Edit.Set(at, path, Shape.absent(place.slot())));
     }

@@ -16,6 +16,11 @@ final class Pick {
 
     /** The position of the record. */
     static Told<Integer> find(Shape<?> shape, List<?> list, Path.Pick pick) {
+        if (pick.key().isEmpty() && pick.nth() > 0) {
+            return pick.nth() <= list.size()
+                    ? Told.right(pick.nth() - 1)
+                    : Told.wrong("there is no number " + pick.nth(), "there are " + list.size());
+        }
         List<Integer> matches = matches(shape, list, pick.key());
         if (pick.nth() > 0) {
             return pick.nth() <= matches.size()
@@ -46,8 +51,7 @@ final class Pick {
         List<Integer> matches = new ArrayList<>();
         String wanted = Identity.fold(shape, key);
         for (int i = 0; i < list.size(); i++) {
-            boolean any = wanted.isEmpty() && !Identity.mayBeEmpty(shape);
-            if (any || Identity.fold(shape, name(shape, list.get(i))).equals(wanted)) {
+            if (Identity.fold(shape, name(shape, list.get(i))).equals(wanted)) {
                 matches.add(i);
             }
         }

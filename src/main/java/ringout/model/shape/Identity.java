@@ -23,9 +23,9 @@ public final class Identity {
                 && shape.key().map(Slot::name).filter(NAMES::contains).isPresent();
     }
 
-    /** Whether the key may be left empty: a unit with one port needs no port name. */
+    /** Whether the key may be left empty: a unit with one port needs no port name; a lead without a name is a finding. */
     public static boolean mayBeEmpty(Shape<?> shape) {
-        return shape.type() == PortSetting.class;
+        return shape.type() == PortSetting.class || shape.type() == Lead.class;
     }
 
     /** A key as it is compared: case and blanks around it apart, except for contacts, where A and a are two. */

@@ -15,6 +15,12 @@ final class Numbers {
             end--;
         }
         String suffix = plain.substring(end).strip().toLowerCase(Locale.ROOT);
+        if (plain.substring(0, end).matches("[+-]?[1-9]\\d{0,2},\\d{3}")) {
+            String digits = plain.substring(0, end);
+            return new Parsed.Bad(
+                    "'" + text + "' can be read in two ways",
+                    "write " + digits.replace(",", "") + " or " + digits.replace(',', '.'));
+        }
         Optional<Double> number = number(plain.substring(0, end));
         if (number.isEmpty()) {
             return new Parsed.Bad("'" + text + "' is not a number", "write a number or ?");
@@ -53,7 +59,7 @@ final class Numbers {
             return Optional.empty();
         }
         double value = Double.parseDouble(plain);
-        return Double.isFinite(value) ? Optional.of(value) : Optional.empty();
+        return Double.isFinite(value) ? Optional.of(value + 0.0) : Optional.empty();
     }
 
     /** A whole number, also hexadecimal with 0x. */

@@ -6,19 +6,23 @@ import ringout.model.Awg;
 import ringout.model.End;
 import ringout.model.PinMap;
 import ringout.model.Word;
+import ringout.text.Characters;
 
 /** Values of one cell: from text and to text. */
 public final class Scalars {
+    /** Numbers, words and pin maps are shorter; the limit keeps junk from being looked at for long. */
+    private static final int LONGEST = 4000;
+
     private Scalars() {}
 
     /** Reads a value of a field from text; the text is not empty and not a mark such as "?". */
     public static Parsed parse(Slot slot, String text) {
         Class<?> type = slot.type();
-        if (type == String.class) {
-            return new Parsed.Good(text);
+        if (type == String.class || type == End.class) {
+            return words(type, text);
         }
-        if (type == End.class) {
-            return new Parsed.Good(new End(text));
+        if (text.length() > LONGEST) {
+            return new Parsed.Bad("'" + text.substring(0, 40) + "...' is too long", "");
         }
         if (type == Double.class) {
             return Numbers.decimal(text, FieldUnit.of(slot.name()));
@@ -36,6 +40,17 @@ public final class Scalars {
             return PinMaps.parse(text);
         }
         return Words.parse(type, text);
+    }
+
+    private static Parsed words(Class<?> type, String text) {
+        int bad = Characters.unprintable(text);
+        if (bad >= 0) {
+            return new Parsed.Bad(
+                    "holds a character that cannot be printed, " + Characters.code(text.charAt(bad)) + ", as its "
+                            + (bad + 1) + ". letter",
+                    "take it out");
+        }
+        return new Parsed.Good(type == End.class ? new End(text) : text);
     }
 
     private static Parsed yesNo(String text) {

@@ -2,8 +2,10 @@ package ringout.read.bind;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import ringout.model.shape.Shape;
 import ringout.model.shape.Slot;
@@ -14,6 +16,7 @@ public final class Bag {
     private final Shape<?> shape;
     private final @Nullable Object[] values;
     private Span at;
+    private Set<Slot> spoilt = Set.of();
 
     /** An empty bag for a record that starts at a place. */
     public Bag(Shape<?> shape, Span at) {
@@ -50,6 +53,17 @@ public final class Bag {
     /** Gives a field. */
     public void put(Slot slot, Object value) {
         values[slot.index()] = value;
+    }
+
+    /** Marks a field as given but unreadable, which was told already. */
+    public void spoil(Slot slot) {
+        spoilt = spoilt.isEmpty() ? new HashSet<>() : spoilt;
+        spoilt.add(slot);
+    }
+
+    /** Whether a field was given but could not be read. */
+    boolean isSpoilt(Slot slot) {
+        return spoilt.contains(slot);
     }
 
     /** The records given for a list field, to read or to add to. */

@@ -38,9 +38,10 @@ public final class Completeness {
     }
 
     private void required(Bag bag, Slot slot) {
-        boolean mayBeEmpty = Identity.mayBeEmpty(bag.shape()) || bag.shape().type() == Aircraft.class;
+        boolean mayBeEmpty = (bag.shape().isKey(slot) && Identity.mayBeEmpty(bag.shape()))
+                || bag.shape().type() == Aircraft.class;
         Object value = bag.get(slot).orElse("");
-        if (!mayBeEmpty && value.toString().isBlank()) {
+        if (!mayBeEmpty && !bag.isSpoilt(slot) && value.toString().isBlank()) {
             problems.add(new Problem(
                     bag.at(),
                     Naming.of(bag) + " has no `" + slot.name() + "`",

@@ -9,6 +9,7 @@ import ringout.model.shape.Shape;
 import ringout.model.shape.Slot;
 import ringout.read.bind.Bag;
 import ringout.read.bind.Scribe;
+import ringout.text.Characters;
 import ringout.text.Nearest;
 import ringout.text.Problem;
 import ringout.text.Problems;
@@ -108,6 +109,8 @@ public final class JsonReader {
     private static void put(Bag bag, Slot slot, @Nullable Object value) {
         if (value != null) {
             bag.put(slot, value);
+        } else {
+            bag.spoil(slot);
         }
     }
 
@@ -163,9 +166,6 @@ public final class JsonReader {
             parser.skipChildren();
             return null;
         }
-        if (slot.type() == String.class) {
-            return parser.getString();
-        }
         return scribe.scalar(slot, parser.getString(), here());
     }
 
@@ -194,7 +194,8 @@ public final class JsonReader {
         }
         if (slot.type() == String.class
                 && token == JsonToken.VALUE_STRING
-                && Marks.of(text).isEmpty()) {
+                && Marks.of(text).isEmpty()
+                && Characters.unprintable(text) < 0) {
             return Datum.of(text);
         }
         return scribe.datum(slot, text, here());
