@@ -108,7 +108,7 @@ class SeededMistakesTest {
                 .toList();
         assertEquals(List.of(), strange, "folded under the headline");
         List<Headline> others = heavy.stream()
-                .filter(headline -> headline != first)
+                .filter(headline -> !headline.equals(first))
                 .filter(headline -> !mistake.codes("others").contains(headline.finding().code()))
                 .toList();
         assertEquals(List.of(), others.stream().map(h -> h.finding().code()).toList(), "other headlines:" + all);
