@@ -23,7 +23,10 @@ public record Lead(
         @Doc("melting integral of that fuse") Datum<Double> fuseMeltA2s,
         @Doc("pair is twisted") Datum<Boolean> twisted,
         @Doc("shield and which end is grounded") Datum<Shield> shield,
-        @Doc("colour letters by pin of the from end, IEC 60757: 1=RD 2=BK") Datum<String> colours,
+
+        @Doc("colour letters by pin of the from end, IEC 60757: 1=RD 2=BK")
+        Datum<String> colours,
+
         @Doc("insulation temperature rating") Datum<Double> insulationC,
         @Doc("lies in moving air") Datum<Boolean> movingAir,
         @Doc("temperature around it") Datum<Double> ambientC,

@@ -88,10 +88,8 @@ class CleanSamplesTest {
         Set<String> known = Catalogue.all().stream()
                 .map(check -> check.getClass().getAnnotation(CheckInfo.class).code())
                 .collect(Collectors.toSet());
-        List<String> wanted = Stream.of(codes.split(" "))
-                .filter(known::contains)
-                .sorted()
-                .toList();
+        List<String> wanted =
+                Stream.of(codes.split(" ")).filter(known::contains).sorted().toList();
         List<String> headlines = Review.of(Samples.read(sample)).headlines().stream()
                 .map(Headline::finding)
                 .filter(finding -> finding.severity().atLeast(Severity.S3))
@@ -109,7 +107,6 @@ class CleanSamplesTest {
 
     private static Stream<Finding> findings(Report report) {
         return report.headlines().stream()
-                .flatMap(headline -> Stream.concat(
-                        Stream.of(headline.finding()), headline.alsoExplains().stream()));
+                .flatMap(headline -> Stream.concat(Stream.of(headline.finding()), headline.alsoExplains().stream()));
     }
 }

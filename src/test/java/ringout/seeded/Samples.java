@@ -15,8 +15,7 @@ final class Samples {
 
     static Aircraft read(String name) {
         ReadResult result = AircraftReader.read(Path.of("samples", name));
-        assertEquals(
-                List.of(), result.problems().stream().map(Problem::words).toList(), "problems of samples/" + name);
+        assertEquals(List.of(), result.problems().stream().map(Problem::words).toList(), "problems of samples/" + name);
         return result.aircraft();
     }
 }

@@ -56,7 +56,8 @@ class SeededMistakesTest {
                 .filter(mistake -> mistake.head().containsKey("mistake"))
                 .map(Mistake::name)
                 .toList();
-        List<String> wanted = Stream.concat(numbered("LW", 17), numbered("DM", 15)).toList();
+        List<String> wanted =
+                Stream.concat(numbered("LW", 17), numbered("DM", 15)).toList();
         assertEquals(wanted, names);
         assertTrue(mistakes().stream().anyMatch(mistake -> mistake.head().containsKey("decoy")));
     }
@@ -69,7 +70,8 @@ class SeededMistakesTest {
     @MethodSource("mistakes")
     void isReadAndChangesTheAircraft(Mistake mistake) {
         assertEquals(
-                List.of(), mistake.edits().problems().stream().map(Problem::words).toList());
+                List.of(),
+                mistake.edits().problems().stream().map(Problem::words).toList());
         assertFalse(mistake.edits().edits().isEmpty());
         Aircraft clean = clean(mistake.sample());
         Edited edited = mistake.in(clean);
@@ -99,17 +101,22 @@ class SeededMistakesTest {
         String all = told(report.headlines());
         Headline first = named(mistake, report);
         assertTrue(wanted.contains(first.finding().code()), "headline " + wanted + " wanted, but" + all);
-        assertTrue(mistake.severities().contains(first.finding().severity()), mistake.severities() + " wanted, but" + all);
-        assertAll(mistake.words().stream().map(words -> () -> assertTrue(
-                words.stream().anyMatch(shown(first.finding())::contains), words + " not in " + shown(first.finding()))));
+        assertTrue(
+                mistake.severities().contains(first.finding().severity()), mistake.severities() + " wanted, but" + all);
+        assertAll(mistake.words().stream()
+                .map(words -> () -> assertTrue(
+                        words.stream().anyMatch(shown(first.finding())::contains),
+                        words + " not in " + shown(first.finding()))));
         List<String> strange = first.alsoExplains().stream()
                 .map(Finding::code)
-                .filter(code -> !wanted.contains(code) && !mistake.codes("explains").contains(code))
+                .filter(code ->
+                        !wanted.contains(code) && !mistake.codes("explains").contains(code))
                 .toList();
         assertEquals(List.of(), strange, "folded under the headline");
         List<Headline> others = heavy.stream()
                 .filter(headline -> !headline.equals(first))
-                .filter(headline -> !mistake.codes("others").contains(headline.finding().code()))
+                .filter(headline ->
+                        !mistake.codes("others").contains(headline.finding().code()))
                 .toList();
         assertEquals(List.of(), others.stream().map(h -> h.finding().code()).toList(), "other headlines:" + all);
         List<String> forbidden = findings(report)
@@ -147,8 +154,7 @@ class SeededMistakesTest {
 
     private static Stream<Finding> findings(Report report) {
         return report.headlines().stream()
-                .flatMap(headline -> Stream.concat(
-                        Stream.of(headline.finding()), headline.alsoExplains().stream()));
+                .flatMap(headline -> Stream.concat(Stream.of(headline.finding()), headline.alsoExplains().stream()));
     }
 
     private static String told(List<Headline> headlines) {
