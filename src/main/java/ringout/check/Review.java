@@ -9,14 +9,20 @@ import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
 import ringout.finding.CannotTell;
 import ringout.finding.Finding;
+import ringout.finding.Fingerprint;
+import ringout.finding.Headline;
 import ringout.finding.Headlines;
 import ringout.finding.Report;
+import ringout.finding.Waivers;
 import ringout.graph.Circuit;
 import ringout.graph.Wiring;
 import ringout.model.Aircraft;
 
 /** Runs checks over every declared state of an aircraft and folds what they say. */
 public final class Review {
+    /** No day given: no waiver ends by its date. */
+    public static final String NO_DAY = "";
+
     private final Map<String, Finding> findings = new LinkedHashMap<>();
     private final Map<String, CannotTell> cannotTell = new LinkedHashMap<>();
     private int passed;
@@ -24,22 +30,32 @@ public final class Review {
 
     private Review() {}
 
-    /** Reviews an aircraft with the whole catalogue in every declared state. */
+    /** Reviews an aircraft with the whole catalogue in every declared state, waivers held against no day. */
     public static Report of(Aircraft aircraft) {
-        Wiring wiring = Wiring.of(aircraft);
-        return of(Circuit.all(wiring), Catalogue.all());
+        return of(Circuit.all(Wiring.of(aircraft)), Catalogue.all(), NO_DAY);
     }
 
-    /** Reviews circuits, one a state, with the given checks. */
-    public static Report of(List<Circuit> circuits, List<Check> checks) {
+    /**
+     * Reviews circuits, one a state, with the given checks.
+     *
+     * @param today day the waivers are held against, YYYY-MM-DD, or {@link #NO_DAY}
+     */
+    public static Report of(List<Circuit> circuits, List<Check> checks, String today) {
         List<Situation> situations = circuits.stream().map(Situation::new).toList();
         Review review = new Review();
         checks.forEach(check -> review.run(check, situations));
+        Aircraft aircraft = circuits.get(0).wiring().aircraft();
+        Fingerprint prints = new Fingerprint(aircraft);
+        List<Headline> headlines = Headlines.of(List.copyOf(review.findings.values())).stream()
+                .map(headline -> headline.taken(prints.of(headline.finding())))
+                .toList();
+        Waivers waivers = new Waivers(headlines, aircraft, today);
         return new Report(
                 circuits.stream().map(circuit -> circuit.state().name()).toList(),
-                Headlines.of(List.copyOf(review.findings.values())),
+                waivers.open(),
                 List.copyOf(review.cannotTell.values()),
-                List.of(),
+                waivers.waived(),
+                waivers.lapsed(),
                 review.passed,
                 review.notApplicable);
     }
@@ -80,6 +96,7 @@ public final class Review {
                 worse.why(),
                 worse.meter(),
                 worse.fix(),
+                worse.sketches(),
                 worse.causes(),
                 worse.explains());
     }

@@ -1,6 +1,8 @@
 package ringout.cli;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -47,6 +49,12 @@ final class CheckCommand implements Callable<Integer> {
             description = "Severity that makes the exit status 1 (default: S3).")
     private Severity exitAt = Severity.S3;
 
+    @Option(
+            names = "--today",
+            paramLabel = "YYYY-MM-DD",
+            description = "Day waivers are held against (default: today).")
+    private String today = LocalDate.now(ZoneId.systemDefault()).toString();
+
     @Override
     public Integer call() {
         Inputs inputs = new Inputs(spec.commandLine());
@@ -54,7 +62,7 @@ final class CheckCommand implements Callable<Integer> {
         if (read.isEmpty()) {
             return ExitStatus.WRONG_INPUT;
         }
-        Report report = Review.of(inputs.circuits(read.get(), states), Catalogue.all());
+        Report report = Review.of(inputs.circuits(read.get(), states), Catalogue.all(), today);
         spec.commandLine().getOut().print(written(read.get(), report));
         return status(report, exitAt);
     }

@@ -19,6 +19,7 @@ public final class Draft {
     private final List<Place> at = new ArrayList<>();
     private final Set<String> causes = new TreeSet<>();
     private final Set<String> explains = new TreeSet<>();
+    private final List<Sketch> sketches = new ArrayList<>();
     private Severity severity;
     private Trail path = Trail.NONE;
     private String sum = "";
@@ -155,6 +156,12 @@ public final class Draft {
         return this;
     }
 
+    /** What a drawing shows beside the badge: missing, extra or misplaced. */
+    public Draft sketch(Sketch sketch) {
+        sketches.add(sketch);
+        return this;
+    }
+
     /** Another severity than the one it was started with. */
     public Draft severity(Severity other) {
         severity = other;
@@ -181,6 +188,7 @@ public final class Draft {
                 why,
                 meter,
                 fix,
+                List.copyOf(sketches),
                 Set.copyOf(all),
                 Set.copyOf(explains));
     }

@@ -18,6 +18,7 @@ import java.util.Set;
  * @param why why it matters
  * @param meter what to measure to see it; may be empty
  * @param fix the smallest change that clears it; may be empty
+ * @param sketches what a drawing shows beside the badge
  * @param causes what is at fault, to fold findings of one mistake: rows and settings
  * @param explains codes of checks whose findings with a common cause this one explains
  */
@@ -34,5 +35,6 @@ public record Finding(
         String why,
         String meter,
         String fix,
+        List<Sketch> sketches,
         Set<String> causes,
         Set<String> explains) {}

@@ -53,7 +53,7 @@ public final class Headlines {
                 .filter(finding -> !finding.equals(head))
                 .sorted(order())
                 .toList();
-        return new Headline(head, rest);
+        return new Headline(head, rest, "");
     }
 
     private static Comparator<Finding> within(List<Finding> group) {

@@ -9,6 +9,7 @@ import java.util.List;
  * @param headlines one a mistake, most severe first
  * @param cannotTell what could not be decided
  * @param waived headlines accepted by a waiver
+ * @param lapsed waivers that do not hold
  * @param passed number of checks that could decide and found nothing
  * @param notApplicable number of checks with nothing to look at
  */
@@ -17,5 +18,6 @@ public record Report(
         List<Headline> headlines,
         List<CannotTell> cannotTell,
         List<Headline> waived,
+        List<LapsedWaiver> lapsed,
         int passed,
         int notApplicable) {}

@@ -11,6 +11,7 @@ import ringout.check.form.Threshold;
 import ringout.check.form.Thresholds;
 import ringout.finding.Draft;
 import ringout.finding.Severity;
+import ringout.finding.Sketch;
 import ringout.graph.Trail;
 import ringout.graph.bus.BusHub;
 import ringout.graph.bus.BusSegment;
@@ -101,7 +102,8 @@ public final class TerminatorNotAtEnd implements Check {
                 .meter("pull the bus plug of " + member + " and measure into the lead: 60 ohm now, 120 ohm when right")
                 .fix("terminator: off at " + end + ", on at " + member)
                 .cause("terminators of " + buses.name(over.segment()))
-                .explains("T08", "T17");
+                .explains("T08", "T17")
+                .sketch(new Sketch.Misplaced(Sketch.What.TERMINATOR, end, member));
         leads.forEach(lead -> draft.seen(lead).input(lead.lengthMm()));
         for (TerminatorAt terminator : over.segment().on()) {
             if (terminator.hub() == over.branch().attach()) {

@@ -7,6 +7,7 @@ import ringout.finding.CannotTell;
 import ringout.finding.Evidence;
 import ringout.finding.Finding;
 import ringout.finding.Headline;
+import ringout.finding.LapsedWaiver;
 import ringout.finding.Place;
 import ringout.finding.Report;
 import ringout.model.Aircraft;
@@ -44,10 +45,22 @@ public final class FindingsJson {
         summary(report);
         headlines("findings", report.headlines());
         headlines("waived", report.waived());
+        lapsed(report.lapsed());
         json.writeArrayPropertyStart("cannotTell");
         report.cannotTell().forEach(this::cannotTell);
         json.writeEndArray();
         json.writeEndObject();
+    }
+
+    private void lapsed(List<LapsedWaiver> waivers) {
+        json.writeArrayPropertyStart("lapsedWaivers");
+        for (LapsedWaiver waiver : waivers) {
+            json.writeStartObject();
+            json.writeStringProperty("finding", waiver.finding());
+            json.writeStringProperty("why", waiver.why());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
     }
 
     private void aircraft(Aircraft aircraft) {
@@ -79,6 +92,7 @@ public final class FindingsJson {
         for (Headline headline : headlines) {
             json.writeStartObject();
             finding(headline.finding());
+            json.writeStringProperty("fingerprint", headline.fingerprint());
             json.writeArrayPropertyStart("alsoExplains");
             headline.alsoExplains().forEach(this::folded);
             json.writeEndArray();

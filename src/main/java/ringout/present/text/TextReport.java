@@ -25,20 +25,27 @@ public final class TextReport {
         out.counts(report);
         report.headlines().forEach(headline -> out.headline(headline, report.states()));
         report.waived().forEach(headline -> out.waived(headline.finding()));
+        report.lapsed()
+                .forEach(waiver -> out.text
+                        .append("W  waiver for ")
+                        .append(waiver.finding())
+                        .append(" does not hold: ")
+                        .append(waiver.why())
+                        .append('\n'));
         report.cannotTell().forEach(out::cannotTell);
         return out.text.toString();
     }
 
     /** One finding as a block, without what it also explains. */
     public static String of(Finding finding, List<String> allStates) {
-        TextReport out = new TextReport(new Report(allStates, List.of(), List.of(), List.of(), 0, 0));
+        TextReport out = new TextReport(new Report(allStates, List.of(), List.of(), List.of(), List.of(), 0, 0));
         out.finding(finding, allStates);
         return out.text.toString();
     }
 
     /** One line of something that could not be decided. */
     public static String of(CannotTell open) {
-        TextReport out = new TextReport(new Report(List.of(), List.of(), List.of(), List.of(), 0, 0));
+        TextReport out = new TextReport(new Report(List.of(), List.of(), List.of(), List.of(), List.of(), 0, 0));
         out.cannotTell(open);
         return out.text.toString();
     }
