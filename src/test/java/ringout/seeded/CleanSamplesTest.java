@@ -28,6 +28,7 @@ import ringout.model.Unit;
 
 /** The samples are what they say they are, and the clean ones are clean. */
 class CleanSamplesTest {
+    /** Every wire of a lead counts, also one that ends on unused contacts at both sides. */
     @ParameterizedTest
     @CsvSource({"linewarden, 38, 59, 145, 26", "dewmaker, 47, 75, 170, 22"})
     void hasItsSize(String sample, int units, int leads, int conductors, int types) {

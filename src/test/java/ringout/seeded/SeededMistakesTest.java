@@ -62,6 +62,20 @@ class SeededMistakesTest {
         assertTrue(mistakes().stream().anyMatch(mistake -> mistake.head().containsKey("decoy")));
     }
 
+    /** Written out a second time, so that a slip in a file does not turn its test off. */
+    @Test
+    void eachNamesTheHeadlineOfTheHandbook() {
+        List<String> headlines = mistakes().stream()
+                .filter(mistake -> mistake.head().containsKey("mistake"))
+                .map(mistake -> mistake.codes("headline").get(0))
+                .toList();
+        assertEquals(
+                List.of(("T07 A01 S10 S12 M13 P19 P06 M17 S07 A08 B01 B05 R02 M02 T02 M16 P10 "
+                                + "T09 A01 T06 T08 S12 P10 P22 P22 P06 S03 R03 R02 P04 S13 P28")
+                        .split(" ")),
+                headlines);
+    }
+
     private static Stream<String> numbered(String prefix, int last) {
         return java.util.stream.IntStream.rangeClosed(1, last).mapToObj(i -> prefix + (i < 10 ? "0" : "") + i);
     }
