@@ -41,27 +41,28 @@ public final class FactorisedNetwork {
         if (excitation.elements() != values.elements()) {
             throw new IllegalArgumentException("the excitation belongs to a network with other elements");
         }
-        double[] arrived = new double[factor.shape.size];
+        double[] injected = new double[factor.shape.size];
         for (int e = 0; e < values.elements(); e++) {
             double emf = excitation.emf(e);
             if (emf != 0 && structure.carries(e)) {
                 double amps = emf * values.siemens(e);
-                add(arrived, values.from(e), -amps);
-                add(arrived, values.to(e), amps);
+                add(injected, values.from(e), -amps);
+                add(injected, values.to(e), amps);
             }
         }
         for (int i = 0; i < excitation.injections(); i++) {
             int a = excitation.injectionFrom(i);
             int b = excitation.injectionTo(i);
             if (islands.same(a, b)) {
-                add(arrived, a, -excitation.injectionAmps(i));
-                add(arrived, b, excitation.injectionAmps(i));
+                add(injected, a, -excitation.injectionAmps(i));
+                add(injected, b, excitation.injectionAmps(i));
             }
         }
+        double[] arrived = injected.clone();
         factor.forward(arrived);
         double[] potential = arrived.clone();
         factor.backward(potential);
-        return new NetworkSolution(this, excitation, arrived, potential);
+        return new NetworkSolution(this, excitation, injected, arrived, potential);
     }
 
     private void add(double[] amps, int node, double current) {

@@ -89,6 +89,18 @@ final class PathWalk {
         return amplification;
     }
 
+    /** {@return volts between the ends of another walk for one ampere between the ends of this one} */
+    double mutual(PathWalk other) {
+        double volts = 0;
+        for (int i = 0; i < path.size(); i++) {
+            int k = path.get(i);
+            if (factor.pivot[k] != 0) {
+                volts += arrived[k] * other.arrived[k] / factor.pivot[k];
+            }
+        }
+        return volts;
+    }
+
     /** {@return the touched positions, ascending} */
     IntRow path() {
         return path;

@@ -84,6 +84,23 @@ public final class ResistiveNetwork {
         return new ResistiveNetwork(this, ohms, emf, newAmps.clone());
     }
 
+    /** {@return the same resistances with all sources silent and one ampere driven in at a node and out at another} */
+    ResistiveNetwork probed(int in, int out) {
+        return new ResistiveNetwork(this, new int[] {out}, new int[] {in});
+    }
+
+    private ResistiveNetwork(ResistiveNetwork n, int[] injectionFrom, int[] injectionTo) {
+        nodes = n.nodes;
+        from = n.from;
+        to = n.to;
+        ohms = n.ohms;
+        emf = new double[n.elements()];
+        references = n.references;
+        this.injectionFrom = injectionFrom;
+        this.injectionTo = injectionTo;
+        injectionAmps = new double[] {1};
+    }
+
     private static void requireLength(double[] values, int length, String what) {
         if (values.length != length) {
             throw new IllegalArgumentException(values.length + " " + what + " for " + length);
