@@ -1,0 +1,86 @@
+package ringout.check;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import ringout.check.form.Check;
+import ringout.finding.Finding;
+import ringout.finding.Headline;
+import ringout.finding.Report;
+import ringout.graph.Circuit;
+import ringout.graph.Wiring;
+import ringout.present.text.TextReport;
+import ringout.read.AircraftReader;
+import ringout.read.ReadResult;
+import ringout.read.source.DiskFolder;
+
+/**
+ * A small aircraft made to show one check, with the text that check must say of it beside it.
+ *
+ * @param code code of the check, the name of its folder
+ * @param name what it shows: fires..., silent..., unknown...
+ */
+record Fixture(String code, String name) {
+    static final Path FOLDER = Path.of("src", "test", "resources", "checks");
+
+    /** All fixtures, by code and name. */
+    static List<Fixture> all() throws IOException {
+        try (Stream<Path> files = Files.walk(FOLDER, 2)) {
+            return files.filter(file -> file.getNameCount() == FOLDER.getNameCount() + 2)
+                    .filter(file -> file.toString().endsWith(".json"))
+                    .sorted()
+                    .map(Fixture::of)
+                    .toList();
+        }
+    }
+
+    private static Fixture of(Path file) {
+        String name = file.getFileName().toString().replaceFirst("\\.json$", "");
+        return new Fixture(file.getParent().getFileName().toString(), name);
+    }
+
+    /** The text the check must say, or nothing when nobody wrote it down. */
+    String expected() throws IOException {
+        Path file = FOLDER.resolve(code).resolve(name + ".txt");
+        return Files.exists(file) ? Files.readString(file, UTF_8) : "";
+    }
+
+    /** What a check says of it, alone: counts, every finding in full with its identity, everything it cannot tell. */
+    String actual(Check check) {
+        ReadResult read = AircraftReader.read(new DiskFolder(FOLDER), code + "/" + name + ".json");
+        if (!read.ok()) {
+            throw new AssertionError(this + " cannot be read: " + read.problems());
+        }
+        Report report = Review.of(Circuit.all(Wiring.of(read.aircraft())), List.of(check));
+        StringBuilder text = new StringBuilder(counts(report));
+        for (Headline headline : report.headlines()) {
+            block(text, headline.finding(), report.states());
+            headline.alsoExplains().forEach(also -> block(text.append("also "), also, report.states()));
+        }
+        report.cannotTell().forEach(open -> text.append(TextReport.of(open)));
+        return text.toString();
+    }
+
+    private static String counts(Report report) {
+        return "passed " + report.passed() + ", headlines " + report.headlines().size() + ", cannot tell "
+                + report.cannotTell().size() + ", not applicable " + report.notApplicable() + "\n";
+    }
+
+    private static void block(StringBuilder text, Finding finding, List<String> states) {
+        text.append(TextReport.of(finding, states))
+                .append("   id     ")
+                .append(finding.id())
+                .append('\n');
+    }
+
+    /** Leaves what the check said where its writer can read it and hold it against what he worked out. */
+    void leave(String actual) throws IOException {
+        Path file = Path.of("target", "checks", code, name + ".txt");
+        Files.createDirectories(file.getParent());
+        Files.writeString(file, actual, UTF_8);
+    }
+}
