@@ -57,7 +57,11 @@ class CatalogueTest {
     void namesAreUniqueWordsJoinedByDashes() {
         List<String> names = infos().stream().map(CheckInfo::name).toList();
         assertEquals(
-                names.stream().filter(name -> name.matches("[a-z0-9]+(-[a-z0-9]+)*")).distinct().toList(), names);
+                names.stream()
+                        .filter(name -> name.matches("[a-z0-9]+(-[a-z0-9]+)*"))
+                        .distinct()
+                        .toList(),
+                names);
     }
 
     @Test
@@ -65,8 +69,10 @@ class CatalogueTest {
         List<Fixture> fixtures = Fixture.all();
         List<String> missing = new ArrayList<>();
         for (CheckInfo info : infos()) {
-            for (String kind : info.needs().length == 0 ? List.of("fires", "silent") : List.of("fires", "silent", "unknown")) {
-                if (fixtures.stream().noneMatch(f -> f.code().equals(info.code()) && f.name().startsWith(kind))) {
+            for (String kind :
+                    info.needs().length == 0 ? List.of("fires", "silent") : List.of("fires", "silent", "unknown")) {
+                if (fixtures.stream()
+                        .noneMatch(f -> f.code().equals(info.code()) && f.name().startsWith(kind))) {
                     missing.add(info.code() + "/" + kind);
                 }
             }
