@@ -55,7 +55,7 @@ record Fixture(String code, String name) {
         if (!read.ok()) {
             throw new AssertionError(this + " cannot be read: " + read.problems());
         }
-        Report report = Review.of(Circuit.all(Wiring.of(read.aircraft())), List.of(check));
+        Report report = Review.of(Circuit.all(Wiring.of(read.aircraft())), List.of(check), Review.NO_DAY);
         StringBuilder text = new StringBuilder(counts(report));
         for (Headline headline : report.headlines()) {
             block(text, headline.finding(), report.states());
