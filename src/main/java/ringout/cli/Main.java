@@ -18,7 +18,8 @@ import picocli.CommandLine.Spec;
         exitCodeOnExecutionException = ExitStatus.DEFECT)
 public final class Main implements Runnable {
     /** Every command, in the order the help shows them. */
-    private static final CommandTable COMMANDS = new CommandTable().with("check", CheckCommand::new);
+    private static final CommandTable COMMANDS =
+            new CommandTable().with("check", CheckCommand::new).with("checks", ChecksCommand::new);
 
     @Spec
     private CommandSpec spec = CommandSpec.create();

@@ -45,6 +45,17 @@ public final class Fingerprint {
                 write(row, text);
             }
         }
+        return digest(text);
+    }
+
+    /** The print of a whole aircraft, wherever its rows stand in which files: printed on every page made from it. */
+    public static String of(Aircraft aircraft) {
+        StringBuilder text = new StringBuilder();
+        write(aircraft, text);
+        return digest(text);
+    }
+
+    private static String digest(StringBuilder text) {
         try {
             byte[] digest =
                     MessageDigest.getInstance("SHA-256").digest(text.toString().getBytes(StandardCharsets.UTF_8));
