@@ -15,10 +15,16 @@ public record PinMap(List<Pair> pairs) {
      * @param from pin at the from end, number or name
      * @param to pin at the to end, number or name
      */
-    public record Pair(String from, String to) {}
+    public record Pair(String from, String to) {
+        /** As written: {@code 2>3}; with blanks behind a name that ends in a dash, which would make an arrow. */
+        @Override
+        public String toString() {
+            return from + (from.endsWith("-") ? " > " : ">") + to;
+        }
+    }
 
     @Override
     public String toString() {
-        return pairs.stream().map(pair -> pair.from() + ">" + pair.to()).collect(Collectors.joining(" "));
+        return pairs.stream().map(Pair::toString).collect(Collectors.joining(" "));
     }
 }

@@ -12,6 +12,7 @@ import ringout.model.shape.Marks;
 import ringout.model.shape.Parsed;
 import ringout.model.shape.Scalars;
 import ringout.model.shape.Slot;
+import ringout.model.shape.Sourced;
 import ringout.model.shape.Words;
 import ringout.text.Problem;
 import ringout.text.Problems;
@@ -66,6 +67,10 @@ public final class Scribe {
         Datum<Object> plain = datum(slot, text, at);
         if (!(plain instanceof Datum.Known<Object> known) || (origin.isEmpty() && date.isEmpty())) {
             return plain;
+        }
+        if (!date.isEmpty() && !Sourced.isDate(date)) {
+            problems.add(at, "date of `" + slot.name() + "`: '" + date + "' is not a day", "write it as 2026-03-01");
+            return null;
         }
         Parsed word = origin.isEmpty() ? new Parsed.Good(Origin.LIST) : Words.parse(Origin.class, origin);
         if (word instanceof Parsed.Good good) {
