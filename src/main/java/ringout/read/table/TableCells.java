@@ -53,7 +53,11 @@ public final class TableCells {
 
     /** Whether a name can say in a cell which record a row belongs to. */
     public static boolean isName(String key) {
-        return !key.isEmpty() && key.equals(Characters.strip(key)) && Characters.unprintable(key) < 0 && plain(key);
+        return !key.isEmpty()
+                && key.equals(Characters.strip(key))
+                && Characters.unprintable(key) < 0
+                && plain(key)
+                && !Ranges.is(key);
     }
 
     /** A record as a row; nothing when its name or a required field has no form in a cell. */
