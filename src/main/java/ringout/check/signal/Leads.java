@@ -2,8 +2,10 @@ package ringout.check.signal;
 
 import java.util.ArrayList;
 import java.util.List;
+import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
 import ringout.graph.Trail;
+import ringout.graph.signal.NetRoles;
 import ringout.model.Lead;
 
 /**
@@ -24,6 +26,16 @@ final class Leads {
             }
         }
         return found;
+    }
+
+    /** Says that nothing can be told of a net while the role of a pin on it is not known; true when there is such a pin. */
+    static boolean unknown(Situation at, Outcomes out, NetRoles roles, int net) {
+        List<Integer> pins = roles.unknownPins(net);
+        for (int pin : pins) {
+            String name = at.wiring().name(pin);
+            out.cannotTell("role of pin " + name, "look it up in the maker's pin-out", 5, name);
+        }
+        return !pins.isEmpty();
     }
 
     /** Whether a conductor is mated at a pin. */

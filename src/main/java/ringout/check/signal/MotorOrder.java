@@ -159,6 +159,11 @@ public final class MotorOrder implements Check {
                 common.retainAll(leads);
             }
         }
+        if (common.isEmpty()) {
+            wrong.forEach(driven -> Leads.along(at, way(at, driven)).stream()
+                    .filter(lead -> !common.contains(lead))
+                    .forEach(common::add));
+        }
         common.forEach(draft::at);
         String leads = String.join(", ", common.stream().map(Lead::id).toList());
         String list = String.join(

@@ -37,21 +37,16 @@ public final class NoDriver implements Check {
                 out.looked();
                 return;
             }
-            boolean unknown = roles.unknown(net);
-            roles.pins(net, NetRoles.RECEIVERS).forEach(pin -> look(at, out, pin, unknown));
+            if (!Leads.unknown(at, out, roles, net)) {
+                roles.pins(net, NetRoles.RECEIVERS).forEach(pin -> look(at, out, pin));
+            }
         });
     }
 
-    private static void look(Situation at, Outcomes out, int pin, boolean unknown) {
+    private static void look(Situation at, Outcomes out, int pin) {
         boolean wired = Leads.wired(at, pin);
         boolean needed = at.wiring().pin(pin).needed().or(false) && at.circuit().mated(pin);
-        if (!wired && !needed) {
-            return;
-        }
-        String name = at.wiring().name(pin);
-        if (unknown) {
-            out.cannotTell("role of the pin that should drive " + name, "look it up in the maker's pin-out", 5, name);
-        } else {
+        if (wired || needed) {
             out.finding(draft(at, pin, wired));
         }
     }

@@ -31,7 +31,9 @@ public final class OutputTied implements Check {
     public void look(Situation at, Outcomes out) {
         NetRoles roles = NetRoles.of(at.circuit());
         roles.each(NetRoles.DRIVERS, net -> {
-            out.looked();
+            if (!Leads.unknown(at, out, roles, net)) {
+                out.looked();
+            }
             if (roles.any(net, TIES)) {
                 out.finding(draft(at, roles.pins(net, NetRoles.DRIVERS), roles.pins(net, TIES)));
             }

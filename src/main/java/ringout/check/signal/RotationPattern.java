@@ -42,16 +42,26 @@ public final class RotationPattern implements Check {
     @Override
     public void look(Situation at, Outcomes out) {
         List<Turning> ring = new ArrayList<>();
+        List<String> open = new ArrayList<>();
         boolean asTable = true;
         for (MotorDrive drive : MotorDrives.of(at.circuit())) {
             Optional<Rotor> rotor = drive.rotor();
             Optional<Spin> wanted = rotor.flatMap(r -> r.spin().known());
             Optional<Spin> spin = ActualSpin.of(at.circuit(), drive).or(() -> wanted);
             if (rotor.isEmpty() || spin.isEmpty() || !rotor.get().bearingDeg().isKnown()) {
-                return;
+                open.add(drive.motor().ref());
+                continue;
             }
             asTable &= spin.equals(wanted);
             ring.add(new Turning(drive, rotor.get(), spin.get()));
+        }
+        if (!open.isEmpty()) {
+            out.cannotTell(
+                    "turning direction and bearing of " + String.join(", ", open),
+                    "fill in the frame table from the controller's frame setting",
+                    5,
+                    open.toArray(new String[0]));
+            return;
         }
         if (ring.size() < 2) {
             return;

@@ -40,6 +40,7 @@ public final class SerialNotCrossed implements Check {
         Map<Integer, List<Wire>> wrong = new TreeMap<>();
         roles.each(SERIAL, net -> {
             List<Integer> pins = roles.pins(net, SERIAL);
+            Leads.unknown(at, out, roles, net);
             if (pins.size() > 1) {
                 out.looked();
                 boolean clash = sending(at, pins) > 1 || sending(at, pins) == 0;

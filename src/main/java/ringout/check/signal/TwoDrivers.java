@@ -39,7 +39,7 @@ public final class TwoDrivers implements Check {
         roles.each(NetRoles.DRIVERS, net -> {
             if (roles.drivers(net) > 1) {
                 look(at, out, roles.pins(net, NetRoles.DRIVERS));
-            } else {
+            } else if (!Leads.unknown(at, out, roles, net)) {
                 out.looked();
             }
         });

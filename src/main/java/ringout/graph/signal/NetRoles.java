@@ -83,6 +83,11 @@ public final class NetRoles {
         return (roles[net] & 1L << UNKNOWN) != 0;
     }
 
+    /** The wired pins of a net whose role is not known, ascending. */
+    public List<Integer> unknownPins(int net) {
+        return unknown(net) ? pins(net, 1L << UNKNOWN) : List.of();
+    }
+
     /** Number of driving pins on a net. */
     public int drivers(int net) {
         return drivers[net];

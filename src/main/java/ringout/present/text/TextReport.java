@@ -1,6 +1,9 @@
 package ringout.present.text;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import ringout.finding.CannotTell;
 import ringout.finding.Evidence;
 import ringout.finding.Finding;
@@ -32,7 +35,7 @@ public final class TextReport {
                         .append(" does not hold: ")
                         .append(waiver.why())
                         .append('\n'));
-        report.cannotTell().forEach(out::cannotTell);
+        out.cannotTell(report.cannotTell());
         return out.text.toString();
     }
 
@@ -46,7 +49,7 @@ public final class TextReport {
     /** One line of something that could not be decided. */
     public static String of(CannotTell open) {
         TextReport out = new TextReport(new Report(List.of(), List.of(), List.of(), List.of(), List.of(), 0, 0));
-        out.cannotTell(open);
+        out.cannotTell(open.code(), open);
         return out.text.toString();
     }
 
@@ -127,8 +130,20 @@ public final class TextReport {
         text.append("W  ").append(LineReport.of(finding)).append('\n');
     }
 
-    private void cannotTell(CannotTell open) {
-        text.append("Q  ").append(open.code()).append(" cannot tell: ").append(open.missing());
+    /** One line a missing datum: checks that lack the same one share it. */
+    private void cannotTell(List<CannotTell> all) {
+        Map<String, List<CannotTell>> byDatum = new LinkedHashMap<>();
+        all.forEach(open -> byDatum.computeIfAbsent(open.missing() + open.objects(), key -> new ArrayList<>())
+                .add(open));
+        for (List<CannotTell> same : byDatum.values()) {
+            String codes = String.join(
+                    " ", same.stream().map(CannotTell::code).distinct().toList());
+            cannotTell(codes, same.get(0));
+        }
+    }
+
+    private void cannotTell(String codes, CannotTell open) {
+        text.append("Q  ").append(codes).append(" cannot tell: ").append(open.missing());
         if (!open.objects().isEmpty()) {
             text.append(" (").append(String.join(", ", open.objects())).append(')');
         }
