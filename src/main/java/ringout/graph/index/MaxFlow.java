@@ -79,10 +79,6 @@ public final class MaxFlow {
             throw new IllegalArgumentException("limit " + limit + " is not between 1 and " + LARGEST_LIMIT);
         }
         MaxFlow result = new MaxFlow(graph, capacity, limit, sources, sinks);
-        if (IntStream.of(sources).anyMatch(s -> result.isSink[s])) {
-            result.value = limit;
-            return result;
-        }
         while (result.value < limit && result.layer()) {
             for (int source : sources) {
                 result.augmentFrom(source);

@@ -18,19 +18,19 @@ public final class SingleLoss {
     /** Loads at vertices, in the order of the pass. */
     private final int[] loads;
 
-    private final int reachedFrom;
+    /** Positions below this are what the sources reach: their common hub stands first. */
     private final int reachedTo;
+
     private final int[] lostWithVertex;
 
     private SingleLoss(IndexGraph graph, Lowlink pass, int hub, IntPredicate isLoad) {
         int n = graph.vertexCount();
         this.graph = graph;
         this.pass = pass;
-        this.reachedFrom = pass.position(hub);
         this.reachedTo = pass.subtreeEnd(hub);
         this.loadsBefore = new int[reachedTo + 1];
         int[] found = new int[reachedTo];
-        for (int i = reachedFrom; i < reachedTo; i++) {
+        for (int i = 0; i < reachedTo; i++) {
             int v = pass.vertexAt(i);
             boolean counts = v < n && isLoad.test(v);
             found[loadsBefore[i]] = v;
@@ -38,7 +38,7 @@ public final class SingleLoss {
         }
         this.loads = Arrays.copyOf(found, loadsBefore[reachedTo]);
         this.lostWithVertex = new int[n];
-        for (int i = reachedFrom; i < reachedTo; i++) {
+        for (int i = 0; i < reachedTo; i++) {
             addLoss(pass.vertexAt(i));
         }
     }
@@ -118,7 +118,7 @@ public final class SingleLoss {
     }
 
     private boolean reached(int vertex) {
-        return pass.position(vertex) >= reachedFrom && pass.position(vertex) < reachedTo;
+        return pass.position(vertex) < reachedTo;
     }
 
     /** The end of a bridge away from the sources, -1 if the edge is no bridge or no source reaches it. */

@@ -1,6 +1,5 @@
 package ringout.graph.index;
 
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.function.IntToDoubleFunction;
 import org.jspecify.annotations.Nullable;
@@ -27,7 +26,6 @@ public final class WidestPaths {
         this.graph = graph;
         this.capacity = capacity;
         this.width = new double[graph.vertexCount()];
-        Arrays.fill(width, 0);
     }
 
     /**

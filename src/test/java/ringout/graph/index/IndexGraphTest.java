@@ -43,6 +43,9 @@ class IndexGraphTest {
         assertEquals(4, odd.edgeBound());
         assertFalse(odd.hasEdge(0));
         assertTrue(odd.hasEdge(3));
+        assertFalse(odd.hasEdge(4));
+        assertFalse(g.hasEdge(4));
+        assertFalse(g.hasEdge(-1));
         assertEquals(List.of("3>2"), row(odd, 0));
         assertEquals(List.of("1>2"), row(odd, 1));
         assertEquals(4, g.edgeCount(), "the origin is untouched");
@@ -58,6 +61,14 @@ class IndexGraphTest {
         assertEquals(3, g.edgeCount());
         assertEquals(List.of("63>63", "64>65"), row(g, 64));
         assertEquals(List.of(), row(g, 0));
+    }
+
+    @Test
+    void aHubMakesOneSourceOfSeveral() {
+        IndexGraph g = SmallGraphs.path(3).onlyEdges(e -> e == 1).withHub(0, 2);
+        assertEquals(List.of("2>0", "3>2"), row(g, 3));
+        assertFalse(g.hasEdge(0), "what was hidden stays hidden");
+        assertEquals("undirected graph, 4 vertices, 3 edges", g.toString());
     }
 
     @Test

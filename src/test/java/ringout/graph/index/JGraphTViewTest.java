@@ -31,6 +31,7 @@ class JGraphTViewTest {
         assertEquals(reference.getType().isDirected(), view.getType().isDirected());
         for (int e = 0; e < g.edgeBound(); e++) {
             assertEquals(reference.containsEdge(e), view.containsEdge(e));
+            assertEquals(reference.containsEdge(e), view.edgeSet().contains(e));
         }
         for (Integer e : reference.edgeSet()) {
             assertEquals(reference.getEdgeSource(e), view.getEdgeSource(e));

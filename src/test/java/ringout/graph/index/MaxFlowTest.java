@@ -56,10 +56,27 @@ class MaxFlowTest {
     }
 
     @Test
+    void anEdgeThatCarriesNothingIsNotPartOfACut() {
+        int[] capacity = {0, 1};
+        MaxFlow flow = MaxFlow.of(SmallGraphs.of(2, 0, 1, 0, 1), e -> capacity[e], new int[] {0}, new int[] {1}, 5);
+        assertArrayEquals(new int[] {1}, flow.cut().orElseThrow());
+    }
+
+    @Test
     void aSourceThatIsASinkIsBeyondAnyLimit() {
-        MaxFlow flow = MaxFlow.disjointWays(SmallGraphs.path(2), new int[] {0, 1}, new int[] {1}, 3);
+        MaxFlow flow = MaxFlow.disjointWays(SmallGraphs.path(2), new int[] {1}, new int[] {0, 1}, 3);
+        assertEquals(3, flow.value());
         assertTrue(flow.reachedLimit());
         assertTrue(flow.ways().isEmpty());
+        assertTrue(MaxFlow.disjointWays(SmallGraphs.path(2), new int[] {0, 1}, new int[] {1}, 3)
+                .reachedLimit());
+    }
+
+    @Test
+    void waysMayShareAnEdgeThatHasRoomForBoth() {
+        IndexGraph g = SmallGraphs.of(3, 0, 1, 1, 2, 1, 2);
+        MaxFlow flow = MaxFlow.of(g, e -> e == 0 ? 2 : 1, new int[] {0}, new int[] {2}, MANY);
+        assertEquals("[0 -[0]- 1 -[1]- 2, 0 -[0]- 1 -[2]- 2]", flow.ways().toString());
     }
 
     @Test

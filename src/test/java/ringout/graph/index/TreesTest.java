@@ -43,6 +43,16 @@ class TreesTest {
     }
 
     @Test
+    void ofEquallyFarEndsTheLowerNumberCounts() {
+        IndexGraph star = SmallGraphs.of(5, 4, 3, 4, 1, 4, 2, 4, 0);
+        Walk longest = Trees.longestPath(star, e -> 1.0, 4);
+        assertEquals("0 -[3]- 4 -[1]- 1", longest.toString());
+        IndexGraph fork = SmallGraphs.of(5, 0, 1, 1, 4, 1, 2, 1, 3);
+        Stubs stubs = Stubs.off(fork, Walk.along(fork, 0), e -> 1.0);
+        assertEquals(List.of(new Stubs.Stub(0, 0, 2, 2.0, 4.0)), stubs.all());
+    }
+
+    @Test
     void otherPartsOfTheGraphAreLeftAlone() {
         IndexGraph g = SmallGraphs.of(6, 0, 1, 2, 3, 3, 4, 4, 2);
         assertTrue(Trees.isTree(g, 0));
