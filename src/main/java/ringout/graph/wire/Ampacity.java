@@ -1,0 +1,125 @@
+package ringout.graph.wire;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import ringout.graph.Wire;
+import ringout.model.Awg;
+import ringout.model.Datum;
+import ringout.model.Lead;
+import ringout.model.shape.Scalars;
+
+/**
+ * The current a conductor carries all day in A: free air, times 1.4 for silicone of 200 degrees in moving air, times the
+ * factor of its bundle (common practice, no source; the factor from 7 wires on is that of MIL-STD-975, from memory). What
+ * is not said of the conductor leaves a band: still air and the fullest bundle below, moving air and no bundle above.
+ *
+ * @param low the least it carries, whatever the missing data are; 0 when its size is not known
+ * @param high the most it carries; infinite when its size is not known
+ */
+public record Ampacity(double low, double high) {
+    private static final double SILICONE_C = 200;
+    private static final double MOVING_AIR = 1.4;
+    private static final double FULLEST_BUNDLE = 0.5;
+    private static final double SMALL_BUNDLE = 0.8;
+    private static final int ALONE = 3;
+    private static final int SMALL = 6;
+    private static final int LARGE = 15;
+    private static final Ampacity UNKNOWN = new Ampacity(0, Double.POSITIVE_INFINITY);
+
+    /** The ampacity of a conductor. */
+    public static Ampacity of(Wire wire) {
+        Ampacity free = freeAir(wire);
+        Lead lead = wire.lead();
+        Optional<Boolean> cooled = cooled(lead);
+        Datum<Integer> loaded = lead.loadedInBundle();
+        double bundle = bundle(loaded.or(1));
+        double least = cooled.orElse(false) ? MOVING_AIR : 1;
+        double most = cooled.orElse(true) ? MOVING_AIR : 1;
+        return new Ampacity(
+                free.low * least * (loaded.isMissing() ? FULLEST_BUNDLE : bundle), free.high * most * bundle);
+    }
+
+    /** The table's value; beyond its ends only that it is more than the last row, or less than the first. */
+    private static Ampacity freeAir(Wire wire) {
+        Optional<Awg> gauge = wire.awg().known();
+        Optional<Double> listed = gauge.flatMap(WireTable::row).map(WireTable.Row::freeAirA);
+        if (listed.isPresent()) {
+            return new Ampacity(listed.get(), listed.get());
+        }
+        Optional<Double> area = wire.areaMm2().known();
+        if (area.isEmpty()) {
+            return UNKNOWN;
+        }
+        return WireTable.freeAirA(area.get())
+                .map(amps -> new Ampacity(amps, amps))
+                .orElseGet(() -> beyond(area.get()));
+    }
+
+    private static Ampacity beyond(double areaMm2) {
+        List<WireTable.Row> rows = WireTable.rows();
+        WireTable.Row thinnest = rows.get(0);
+        WireTable.Row thickest = rows.get(rows.size() - 1);
+        return areaMm2 > new Awg(thickest.gauge()).areaMm2()
+                ? new Ampacity(thickest.freeAirA(), Double.POSITIVE_INFINITY)
+                : new Ampacity(0, thinnest.freeAirA());
+    }
+
+    /** Whether it is silicone of 200 degrees in moving air; empty when that is open. */
+    private static Optional<Boolean> cooled(Lead lead) {
+        boolean hot = lead.insulationC().or(0.0) >= SILICONE_C;
+        boolean still = lead.movingAir().is(false) || lead.movingAir().isNotApplicable();
+        if (still || (lead.insulationC().isKnown() && !hot)) {
+            return Optional.of(false);
+        }
+        return hot && lead.movingAir().is(true) ? Optional.of(true) : Optional.empty();
+    }
+
+    /** The factor of a bundle with so many loaded wires. */
+    public static double bundle(int loaded) {
+        if (loaded <= ALONE) {
+            return 1;
+        }
+        if (loaded <= SMALL) {
+            return SMALL_BUNDLE;
+        }
+        return loaded <= LARGE ? (29.0 - loaded) / 28.0 : FULLEST_BUNDLE;
+    }
+
+    /** Whether the band is closed. */
+    public boolean isKnown() {
+        return low == high;
+    }
+
+    /** How the ampacity of a conductor comes about: {@code 26 AWG free air}. */
+    public static String words(Wire wire) {
+        int loaded = wire.lead().loadedInBundle().or(1);
+        return size(wire) + " free air"
+                + (cooled(wire.lead()).orElse(false) ? ", silicone in moving air x1.4" : "")
+                + (loaded > ALONE ? ", " + loaded + " loaded wires" : "");
+    }
+
+    private static String size(Wire wire) {
+        Optional<Awg> gauge = wire.awg().known();
+        return gauge.map(awg -> awg + " AWG")
+                .orElseGet(() -> Scalars.number(wire.areaMm2().or(0.0)) + " mm2");
+    }
+
+    /** Data that would close the band of a conductor, in trade words. */
+    public static List<String> missing(Wire wire) {
+        String id = wire.lead().id();
+        List<String> missing = new ArrayList<>();
+        if (freeAir(wire).equals(UNKNOWN)) {
+            missing.add("wire size of " + id);
+        } else if (!freeAir(wire).isKnown()) {
+            missing.add("current rating of " + id + ", a size beyond the table");
+        }
+        if (cooled(wire.lead()).isEmpty()) {
+            missing.add("insulation rating and air of " + id);
+        }
+        if (wire.lead().loadedInBundle().isMissing()) {
+            missing.add("loaded wires in the bundle of " + id);
+        }
+        return List.copyOf(missing);
+    }
+}
