@@ -1,0 +1,7 @@
+package ringout.draw.ink;
+
+/** Something drawn; later ink covers earlier ink. */
+public sealed interface Ink permits Cluster, Stroke, Patch, Words {
+    /** {@return what it stands for} */
+    Tag tag();
+}

@@ -1,0 +1,73 @@
+package ringout.draw.style;
+
+import java.util.ArrayList;
+import java.util.List;
+import ringout.draw.ink.Ink;
+import ringout.draw.ink.Patch;
+import ringout.draw.ink.Pen;
+import ringout.draw.ink.Paint;
+import ringout.draw.paper.Area;
+import ringout.draw.paper.SheetSize;
+import ringout.draw.scene.FindingLine;
+import ringout.draw.scene.SheetInfo;
+
+/**
+ * All of a sheet but the drawing itself: frame, title block below on the right, legend beside it, and above both, when
+ * there is room, the finding list.
+ */
+public final class Margins {
+    private static final double PADDING = 4;
+
+    private final SheetSize size;
+    private final SheetInfo info;
+    private final List<LegendEntry> legend;
+    private final List<FindingLine> findings;
+    private final List<String> notes;
+    private final Area strip;
+    private final Area list;
+
+    /** The margins of a sheet; give no findings and notes to leave the list out. */
+    public Margins(
+            SheetSize size,
+            SheetInfo info,
+            List<LegendEntry> legend,
+            List<FindingLine> findings,
+            List<String> notes) {
+        this.size = size;
+        this.info = info;
+        this.legend = List.copyOf(legend);
+        this.findings = List.copyOf(findings);
+        this.notes = List.copyOf(notes);
+        Area frame = size.frame();
+        double room = frame.width() - TitleBlockInk.WIDTH;
+        double height = LegendInk.height(this.legend, room, TitleBlockInk.HEIGHT);
+        this.strip = new Area(frame.x(), frame.bottom() - height, frame.width(), height);
+        double listHeight = FindingsInk.height(this.findings, this.notes, frame.width());
+        this.list = new Area(frame.x(), strip.y() - listHeight, frame.width(), listHeight);
+    }
+
+    /** {@return what is left for the drawing} */
+    public Area drawing() {
+        Area frame = size.frame();
+        return Area.between(
+                frame.x() + PADDING, frame.y() + PADDING, frame.right() - PADDING, list.y() - PADDING);
+    }
+
+    /** {@return the ink of all margins} */
+    public List<Ink> draw() {
+        List<Ink> ink = new ArrayList<>();
+        ink.add(FrameInk.draw(size));
+        Pen pen = Pen.solid(Palette.BLACK, Lines.MEDIUM);
+        if (list.height() > 0) {
+            ink.add(Patch.rectangle("panel", list, Paint.clear(), pen));
+            ink.add(FindingsInk.draw(findings, notes, list));
+        }
+        double left = strip.right() - TitleBlockInk.WIDTH;
+        ink.add(Patch.rectangle("panel", strip, Paint.clear(), pen));
+        ink.add(LegendInk.draw(legend, new Area(strip.x(), strip.y(), left - strip.x(), strip.height())));
+        Area block = new Area(
+                left, strip.bottom() - TitleBlockInk.HEIGHT, TitleBlockInk.WIDTH, TitleBlockInk.HEIGHT);
+        ink.add(TitleBlockInk.draw(info, size, block));
+        return ink;
+    }
+}

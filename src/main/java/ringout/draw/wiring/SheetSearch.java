@@ -1,0 +1,128 @@
+package ringout.draw.wiring;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import ringout.draw.form.Forms;
+import ringout.draw.form.Lattice;
+import ringout.draw.ink.Ink;
+import ringout.draw.ink.StyledSheet;
+import ringout.draw.ink.StyledSheet.Promise;
+import ringout.draw.paper.Area;
+import ringout.draw.paper.Point;
+import ringout.draw.paper.SheetSize;
+import ringout.draw.place.Draft;
+import ringout.draw.place.Placer;
+import ringout.draw.place.Room;
+import ringout.draw.route.Routed;
+import ringout.draw.route.Router;
+import ringout.draw.scene.FindingLine;
+import ringout.draw.scene.SheetInfo;
+import ringout.draw.scene.WiringScene;
+import ringout.draw.style.Hatchings;
+import ringout.draw.style.LegendEntry;
+import ringout.draw.style.Margins;
+
+/** Tries sheet sizes and numbers of columns; the finding list is left out before a larger sheet is taken. */
+final class SheetSearch {
+    private static final int MOST_COLUMNS = 6;
+    private static final int LIKELIEST = 2;
+
+    /** A first placing so many times too large is not worth improving. */
+    private static final double HOPELESS = 1.5;
+
+    private final WiringScene scene;
+    private final Forms forms;
+    private final List<LegendEntry> legend;
+    private double leastWidth = Double.MAX_VALUE;
+    private double leastHeight = Double.MAX_VALUE;
+
+    SheetSearch(WiringScene scene) {
+        this.scene = scene;
+        this.forms = Forms.of(scene);
+        this.legend = Legend.of(scene);
+    }
+
+    WiringDrawing search(List<SheetSize> sizes) {
+        for (SheetSize size : sizes) {
+            Margins full = margins(size, scene.findings(), scene.notes());
+            Margins bare = margins(size, List.of(), bareNotes());
+            Optional<Routed> best = bestIn(full.drawing(), bare.drawing());
+            if (best.isPresent()) {
+                boolean list = holds(full.drawing(), best.get());
+                return styled(size, list ? full : bare, best.get());
+            }
+        }
+        return new WiringDrawing.DoesNotFit(leastWidth, leastHeight);
+    }
+
+    private List<String> bareNotes() {
+        int n = scene.findings().size();
+        return n == 0 ? List.of() : List.of("numbers in badges are lines of the finding list, which has no room here");
+    }
+
+    private Margins margins(SheetSize size, List<FindingLine> findings, List<String> notes) {
+        return new Margins(size, scene.info(), legend, findings, notes);
+    }
+
+    private static boolean holds(Area area, Routed routed) {
+        return routed.width() <= area.width() && routed.height() <= area.height();
+    }
+
+    /** The best picture among the likeliest numbers of columns; one that leaves room for the list wins. */
+    private Optional<Routed> bestIn(Area area, Area larger) {
+        Room room = new Room(area.width(), (int) (area.height() / Lattice.STEP));
+        List<Draft> drafts = new ArrayList<>();
+        for (int columns = 1; columns <= Math.min(MOST_COLUMNS, forms.nodes().size()); columns++) {
+            if (Placer.leastWidth(forms, columns) <= area.width()
+                    && Lattice.mm(Placer.leastHeight(forms, columns)) <= larger.height()) {
+                drafts.add(Placer.draft(forms, columns, room));
+            }
+        }
+        drafts.removeIf(draft -> draft.excess() > HOPELESS);
+        drafts.sort(Comparator.comparingDouble(Draft::score));
+        Optional<Routed> best = Optional.empty();
+        for (Draft draft : drafts.subList(0, Math.min(LIKELIEST, drafts.size()))) {
+            Routed routed = Router.route(draft.improved());
+            note(routed);
+            if (holds(larger, routed) && best.map(b -> better(routed, b, area)).orElse(true)) {
+                best = Optional.of(routed);
+            }
+        }
+        return best;
+    }
+
+    private static boolean better(Routed candidate, Routed best, Area area) {
+        boolean fits = holds(area, candidate);
+        boolean bestFits = holds(area, best);
+        return fits == bestFits ? candidate.placed().score() < best.placed().score() : fits;
+    }
+
+    private void note(Routed routed) {
+        if (routed.width() * routed.height() < leastWidth * leastHeight) {
+            leastWidth = routed.width();
+            leastHeight = routed.height();
+        }
+    }
+
+    private WiringDrawing styled(SheetSize size, Margins margins, Routed routed) {
+        Area area = margins.drawing();
+        Point origin = new Point(
+                area.x() + (area.width() - routed.width()) / 2, area.y() + (area.height() - routed.height()) / 2);
+        List<Ink> ink = new ArrayList<>(margins.draw());
+        ink.addAll(DiagramInk.draw(routed, origin));
+        List<Promise> promised = scene.wires().stream()
+                .map(wire -> new Promise(wire.id(), wire.from(), wire.to()))
+                .toList();
+        SheetInfo info = scene.info();
+        StyledSheet sheet = new StyledSheet(
+                size,
+                info.documentType() + " " + info.title(),
+                scene.boxes().size() + " units, " + scene.wires().size() + " wires, state " + info.state(),
+                Hatchings.all(),
+                ink,
+                promised);
+        return new WiringDrawing.Fits(sheet, routed, origin);
+    }
+}

@@ -1,0 +1,47 @@
+package ringout.draw.wiring;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import ringout.draw.form.Tap;
+import ringout.draw.ink.StyledSheet;
+import ringout.draw.paper.Point;
+import ringout.draw.paper.SheetSize;
+import ringout.draw.paper.ZoneGrid;
+import ringout.draw.route.Routed;
+import ringout.draw.scene.WiringScene;
+
+/** A wiring diagram laid out on the smallest of some sheets that holds it, or the word that none does. */
+public sealed interface WiringDrawing {
+    /**
+     * It fits.
+     *
+     * @param sheet ready to be written
+     * @param routed the stage before
+     * @param origin where the upper left corner of the diagram lies on the sheet
+     */
+    record Fits(StyledSheet sheet, Routed routed, Point origin) implements WiringDrawing {
+        /** {@return the zone of the sheet in which each row or splice lies at which a wire ends} */
+        public Map<String, String> zones() {
+            ZoneGrid grid = new ZoneGrid(sheet.size());
+            Map<String, String> zones = new TreeMap<>();
+            for (Tap tap : routed.placed().forms().taps()) {
+                zones.put(tap.row(), grid.zoneOf(routed.end(tap).plus(origin.x(), origin.y())));
+            }
+            return zones;
+        }
+    }
+
+    /**
+     * It fits on none of the sheets at full size; split the scene.
+     *
+     * @param width mm of the smallest diagram found
+     * @param height mm of the same
+     */
+    record DoesNotFit(double width, double height) implements WiringDrawing {}
+
+    /** {@return the scene on the first of the sizes that holds it} */
+    static WiringDrawing of(WiringScene scene, List<SheetSize> sizes) {
+        return new SheetSearch(scene).search(sizes);
+    }
+}
