@@ -26,12 +26,13 @@ public final class DemoScene {
     private final WiringSceneBuilder scene;
 
     private DemoScene() {
-        scene = WiringScene.builder(SheetInfo.of("avionics and payload", "wiring diagram", "LW-6 Linewarden", "as flown")
-                .ownedBy("Alder Flight Works", "LW6-W-002")
-                .ofTail("tail 3", "C", "9f31c07a5be2")
-                .numbered(2, 5)
-                .signed("R. Holm", "", java.util.Optional.empty())
-                .counting(5, 1));
+        scene = WiringScene.builder(
+                SheetInfo.of("avionics and payload", "wiring diagram", "LW-6 Linewarden", "as flown")
+                        .ownedBy("Alder Flight Works", "LW6-W-002")
+                        .ofTail("tail 3", "C", "9f31c07a5be2")
+                        .numbered(2, 5)
+                        .signed("R. Holm", "", java.util.Optional.empty())
+                        .counting(5, 1));
     }
 
     /** {@return the sheet} */
@@ -52,7 +53,8 @@ public final class DemoScene {
     }
 
     private static Plug bus(String unit, String name, Row... fittings) {
-        List<Row> rows = new ArrayList<>(plug(unit, name, "+5.3 V", "CAN H", "CAN L", "0V").rows());
+        List<Row> rows = new ArrayList<>(
+                plug(unit, name, "+5.3 V", "CAN H", "CAN L", "0V").rows());
         rows.addAll(List.of(fittings));
         return new Plug(unit + "-" + name, name, rows);
     }
@@ -99,26 +101,48 @@ public final class DemoScene {
                         bus("GMC", "C1", new Fitting("GMC-C1-R", Symbol.TERMINATOR_OFF, "120 ohm", Presence.MISSING)),
                         plug("GMC", "PH", "A", "B", "C"))));
         scene.box(new Box(
-                "GIM", "GIM", "gimbal with zoom and thermal head", "nose rail", List.of(plug("GIM", "PH", "A", "B", "C"))));
-        scene.box(new Box("GN2", "GN2", "second satellite receiver", "rear mast", List.of(plug("GN2", "U", "+5 V", "TX", "RX", "0V"))));
-        scene.box(new Box("RX", "RX", "command receiver", "right rail", List.of(plug("RX", "OUT", "+5.3 V", "out", "0V"))));
+                "GIM",
+                "GIM",
+                "gimbal with zoom and thermal head",
+                "nose rail",
+                List.of(plug("GIM", "PH", "A", "B", "C"))));
         scene.box(new Box(
-                "LIDF", "LIDF", "forward rangefinder", "nose", List.of(plug("LIDF", "I", "+5.3 V", "SCL", "SDA", "0V"))));
+                "GN2",
+                "GN2",
+                "second satellite receiver",
+                "rear mast",
+                List.of(plug("GN2", "U", "+5 V", "TX", "RX", "0V"))));
         scene.box(new Box(
-                "LIDD", "LIDD", "downward rangefinder", "belly", List.of(plug("LIDD", "I", "+5.3 V", "SCL", "SDA", "0V"))));
+                "RX", "RX", "command receiver", "right rail", List.of(plug("RX", "OUT", "+5.3 V", "out", "0V"))));
+        scene.box(new Box(
+                "LIDF",
+                "LIDF",
+                "forward rangefinder",
+                "nose",
+                List.of(plug("LIDF", "I", "+5.3 V", "SCL", "SDA", "0V"))));
+        scene.box(new Box(
+                "LIDD",
+                "LIDD",
+                "downward rangefinder",
+                "belly",
+                List.of(plug("LIDD", "I", "+5.3 V", "SCL", "SDA", "0V"))));
         scene.box(new Box(
                 "RG12",
                 "RG12",
                 "12 V 8 A regulator",
                 "hub lower",
-                List.of(plug("RG12", "IN", "+44 V", "0V"), plug("RG12", "O", "+12 V", "0V"), plug("RG12", "O2", "+12 V", "0V"))));
+                List.of(
+                        plug("RG12", "IN", "+44 V", "0V"),
+                        plug("RG12", "O", "+12 V", "0V"),
+                        plug("RG12", "O2", "+12 V", "0V"))));
         scene.box(new Box(
                 "VTX",
                 "VTX",
                 "video link transmitter",
                 "left rear rail",
                 List.of(plug("VTX", "PWR", "+12 V", "0V"), plug("VTX", "V", "video", "0V"))));
-        scene.box(new Box("CAM", "CAM", "line camera", "nose rail", List.of(plug("CAM", "V", "video", "0V")), Presence.FITTED));
+        scene.box(new Box(
+                "CAM", "CAM", "line camera", "nose rail", List.of(plug("CAM", "V", "video", "0V")), Presence.FITTED));
         scene.splice(new Splice("SPC", "SP1 SCL"));
         scene.splice(new Splice("SPD", "SP2 SDA"));
     }
@@ -158,8 +182,8 @@ public final class DemoScene {
         wire("W77", 1, "28", "VT", WireKind.I2C, "SPC", "LIDD-I-2");
         wire("W77", 2, "28", "GY", WireKind.I2C, "SPD", "LIDD-I-3");
         wire("W78", 1, "26", "RD", WireKind.SUPPLY, "FC-I2C-1", "LIDD-I-1");
-        scene.wire(new Wire(
-                "W78.2", "W78", "26", "BK", WireKind.RETURN, "0V", "FC-I2C-4", "LIDD-I-4", Presence.MISSING));
+        scene.wire(
+                new Wire("W78.2", "W78", "26", "BK", WireKind.RETURN, "0V", "FC-I2C-4", "LIDD-I-4", Presence.MISSING));
         wire("W91", 1, "18", "RD", WireKind.SUPPLY, "RG12-O-1", "GMC-PWR-1");
         wire("W91", 2, "18", "BK", WireKind.RETURN, "RG12-O-2", "GMC-PWR-2");
         wire("W92", 1, "20", "RD", WireKind.SUPPLY, "RG12-O2-1", "VTX-PWR-1");
@@ -170,7 +194,14 @@ public final class DemoScene {
         wire("W51", 2, "20", "YE", WireKind.PHASE, "GMC-PH-2", "GIM-PH-2");
         wire("W51", 3, "20", "BU", WireKind.PHASE, "GMC-PH-3", "GIM-PH-3");
         for (int i = 1; i <= 5; i++) {
-            flag("W41", i, "26", i == 5 ? "BK" : "WH", i == 5 ? WireKind.RETURN : WireKind.PULSE, "FC-MA-" + i, "PDB-HA-" + i);
+            flag(
+                    "W41",
+                    i,
+                    "26",
+                    i == 5 ? "BK" : "WH",
+                    i == 5 ? WireKind.RETURN : WireKind.PULSE,
+                    "FC-MA-" + i,
+                    "PDB-HA-" + i);
         }
         flag("W61", 1, "16", "RD", WireKind.SUPPLY, "PMON-IN-1", "PDB-T1-1");
         flag("W61", 2, "16", "BK", WireKind.RETURN, "PMON-IN-2", "PDB-T1-2");
@@ -188,11 +219,39 @@ public final class DemoScene {
 
     private void addMarks() {
         scene.move(new Move("move-terminator", "LOG-C2-R", "GMC-C1-R"));
-        mark(1, BadgeKind.S1, false, "P10", "draws 6 to 28 A, widest 0V path is 2.2 A through W78: return wire not fitted", "W78.2", "LIDD");
-        mark(2, BadgeKind.S2, false, "T07", "terminator not at the end: bus CAN2 is terminated at LOG, but GMC hangs 0.45 m beyond it", "LOG-C2", "GMC-C1-R", "W68.2");
-        mark(3, BadgeKind.S3, false, "S07", "transmit on transmit, receive on receive: W71 from FC-S1 to GN2-U is straight", "W71.2", "W71.3");
+        mark(
+                1,
+                BadgeKind.S1,
+                false,
+                "P10",
+                "draws 6 to 28 A, widest 0V path is 2.2 A through W78: return wire not fitted",
+                "W78.2",
+                "LIDD");
+        mark(
+                2,
+                BadgeKind.S2,
+                false,
+                "T07",
+                "terminator not at the end: bus CAN2 is terminated at LOG, but GMC hangs 0.45 m beyond it",
+                "LOG-C2",
+                "GMC-C1-R",
+                "W68.2");
+        mark(
+                3,
+                BadgeKind.S3,
+                false,
+                "S07",
+                "transmit on transmit, receive on receive: W71 from FC-S1 to GN2-U is straight",
+                "W71.2",
+                "W71.3");
         mark(4, BadgeKind.S4, false, "M14", "servo lead W81 has no strain relief recorded", "RX");
-        mark(5, BadgeKind.CANNOT_TELL, false, "M02", "cannot tell whether W93 is long enough: route length not given", "W93.1");
+        mark(
+                5,
+                BadgeKind.CANNOT_TELL,
+                false,
+                "M02",
+                "cannot tell whether W93 is long enough: route length not given",
+                "W93.1");
         mark(6, BadgeKind.S3, true, "X02", "lead W99 is not in the list of leads", "W99.1");
         mark(7, BadgeKind.S2, false, "A08", "both rangefinders answer at 0x62", "LIDF-I", "LIDD-I-2");
     }

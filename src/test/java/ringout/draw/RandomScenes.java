@@ -100,8 +100,8 @@ public final class RandomScenes {
             targets.add(pin);
         }
         if (random.nextInt(4) == 0) {
-            Fitting.Symbol[] symbols = Fitting.Symbol.values();
-            all.add(new Fitting(id + "-R", symbols[random.nextInt(symbols.length)], name("120 ohm"), presence()));
+            Fitting.Symbol symbol = pick(List.of(Fitting.Symbol.values()));
+            all.add(new Fitting(id + "-R", symbol, name("120 ohm"), presence()));
             rows.add(id + "-R");
             targets.add(id + "-R");
         }
@@ -137,20 +137,20 @@ public final class RandomScenes {
     }
 
     private void addWire(String lead, String from, String to) {
-        WireKind kind = WireKind.values()[random.nextInt(WireKind.values().length)];
+        WireKind kind = pick(List.of(WireKind.values()));
         String colour = COLOURS[random.nextInt(COLOURS.length)];
         String size = random.nextInt(3) == 0 ? "" : "26";
         scene.wire(new Wire(lead + ".1", name(lead), size, colour, kind, "net " + lead, from, to, presence()));
         targets.add(lead + ".1");
     }
 
-    private String pick(List<String> from) {
+    private <T> T pick(List<T> from) {
         return from.get(random.nextInt(from.size()));
     }
 
     private void addMarks(int count) {
         for (int n = 1; n <= count; n++) {
-            BadgeKind kind = BadgeKind.values()[random.nextInt(BadgeKind.values().length)];
+            BadgeKind kind = pick(List.of(BadgeKind.values()));
             boolean waived = random.nextInt(4) == 0;
             int number = random.nextInt(5) == 0 ? n + 90 : n;
             scene.mark(new Mark(number, kind, waived, List.of(pick(targets), pick(targets))));

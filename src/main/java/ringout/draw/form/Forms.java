@@ -12,8 +12,7 @@ import ringout.draw.scene.WiringScene;
  * @param taps wire ends
  * @param links wires, then moves
  */
-public record Forms(
-        WiringScene scene, List<NodeForm> nodes, List<GroupForm> groups, List<Tap> taps, List<Link> links) {
+public record Forms(WiringScene scene, List<NodeForm> nodes, List<GroupForm> groups, List<Tap> taps, List<Link> links) {
     /** Keeps unmodifiable copies. */
     public Forms {
         nodes = List.copyOf(nodes);

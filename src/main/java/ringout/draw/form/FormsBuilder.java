@@ -24,6 +24,7 @@ final class FormsBuilder {
     private static final double WIDEST_TITLE = 44;
     private static final double WIDEST_ZONE = 34;
     private static final double MARGIN = 1.5;
+    private static final double LEAST_BELOW_TITLE = 1.5;
 
     private final WiringScene scene;
     private final BadgeIndex badges;
@@ -100,12 +101,14 @@ final class FormsBuilder {
         double line = Lettering.width(title, MEDIUM, Weight.BOLD)
                 + (zone.isEmpty() ? 0 : Lettering.width(zone, SMALL, Weight.REGULAR) + 2 * MARGIN)
                 + marks.stream().mapToDouble(b -> b.width() + BadgeForm.GAP).sum();
-        double plugs = own.stream().mapToDouble(g -> groups.get(g).width()).max().orElse(0) + Lattice.AISLE;
+        double plugs =
+                own.stream().mapToDouble(g -> groups.get(g).width()).max().orElse(0) + Lattice.AISLE;
         String what = Lettering.printable(box.subtitle());
         double width = wideEnough(what, Math.max(NARROWEST_BOX, Math.max(line + 2 * MARGIN, plugs)));
         List<String> subtitle = Lettering.wrap(what, SMALL, Weight.REGULAR, width - 2 * MARGIN, 2);
         double drop = marks.isEmpty() && Lettering.riseOf(what, SMALL) == 0 ? 0 : NodeForm.DROP;
-        double lines = NodeForm.TITLE_LINE + drop + subtitle.size() * NodeForm.SUBTITLE_LINE;
+        double below = Math.max(LEAST_BELOW_TITLE, subtitle.size() * NodeForm.SUBTITLE_LINE);
+        double lines = NodeForm.TITLE_LINE + drop + below;
         int head = (int) Math.ceil(lines / Lattice.STEP - 1e-9);
         nodes.add(new NodeForm(node, box.id(), Optional.of(box), title, zone, subtitle, drop, marks, head, width, own));
     }
@@ -114,7 +117,9 @@ final class FormsBuilder {
     private static double wideEnough(String subtitle, double least) {
         double width = least;
         while (width < WIDEST_TITLE
-                && Lettering.wrap(subtitle, SMALL, Weight.REGULAR, width - 2 * MARGIN, 3).size() > 2) {
+                && Lettering.wrap(subtitle, SMALL, Weight.REGULAR, width - 2 * MARGIN, 3)
+                                .size()
+                        > 2) {
             width += 2;
         }
         return width;
@@ -122,8 +127,9 @@ final class FormsBuilder {
 
     private int addPlug(int node, Plug plug) {
         Map<String, List<Lane>> lanes = new HashMap<>();
-        plug.rows().forEach(row ->
-                lanes.put(row.id(), endsAt(row.id()).stream().map(WireEnd::lane).toList()));
+        plug.rows()
+                .forEach(row -> lanes.put(
+                        row.id(), endsAt(row.id()).stream().map(WireEnd::lane).toList()));
         PlugForm form = plugMaker.make(plug, lanes);
         double room = lanes.values().stream()
                 .flatMap(List::stream)

@@ -13,8 +13,7 @@ import java.util.Optional;
  * @param taps numbers of its taps from top to bottom
  * @param height steps
  */
-public record GroupForm(
-        int index, int node, String id, Optional<PlugForm> plug, List<Integer> taps, int height) {
+public record GroupForm(int index, int node, String id, Optional<PlugForm> plug, List<Integer> taps, int height) {
     /** Keeps an unmodifiable copy of the taps. */
     public GroupForm {
         taps = List.copyOf(taps);

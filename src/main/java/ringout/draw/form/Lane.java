@@ -16,7 +16,13 @@ import ringout.draw.letter.Lettering;
  * @param flagWidth mm over all, 0 for none
  */
 public record Lane(
-        String colour, String label, double labelWidth, double labelRoom, List<BadgeForm> badges, String flag, double flagWidth) {
+        String colour,
+        String label,
+        double labelWidth,
+        double labelRoom,
+        List<BadgeForm> badges,
+        String flag,
+        double flagWidth) {
     /** Length of the sleeve along the wire, mm. */
     public static final double SLEEVE = 3.4;
 

@@ -23,8 +23,7 @@ final class LaneMaker {
 
     LaneMaker(BadgeIndex badges, List<Reference> references) {
         this.badges = badges;
-        this.flags = references.stream()
-                .collect(Collectors.toMap(Reference::id, r -> Lettering.printable(r.text())));
+        this.flags = references.stream().collect(Collectors.toMap(Reference::id, r -> Lettering.printable(r.text())));
     }
 
     Lane ofWire(Wire wire, boolean atStart) {
@@ -32,8 +31,7 @@ final class LaneMaker {
         String flag = flags.containsKey(wire.to()) ? cut(flags.get(wire.to()), WIDEST_FLAG) : "";
         double flagWidth = flags.containsKey(wire.to()) ? width(flag) + FLAG_EXTRA : 0;
         double room = width(label);
-        return new Lane(
-                wire.colour(), label, room, room, atStart ? badges.of(wire.id()) : List.of(), flag, flagWidth);
+        return new Lane(wire.colour(), label, room, room, atStart ? badges.of(wire.id()) : List.of(), flag, flagWidth);
     }
 
     Lane ofMove(String id, boolean atStart) {

@@ -44,8 +44,7 @@ final class PlugMaker {
         double cell = rows.stream().mapToDouble(r -> cellWidth(r)).max().orElse(NARROWEST_CELL);
         double text = rows.stream().mapToDouble(PlugMaker::textWidth).max().orElse(0);
         double title = single ? 0 : Lettering.width(name, SMALL, Weight.BOLD) + widthOf(own) + 2 * MARGIN;
-        return new PlugForm(
-                plug, name, head, single ? List.of() : own, rows, cell, Math.max(title, cell + text), top);
+        return new PlugForm(plug, name, head, single ? List.of() : own, rows, cell, Math.max(title, cell + text), top);
     }
 
     private RowForm makeRow(Row row, String name, int top, List<Lane> lanes, List<BadgeForm> badges) {
@@ -54,7 +53,8 @@ final class PlugMaker {
         String text = textOf(row, name);
         boolean tallText = !badges.isEmpty() || Lettering.riseOf(text, SMALL) > 0;
         for (int i = 0; i < Math.max(1, lanes.size()); i++) {
-            boolean tallLane = i < lanes.size() && (lanes.get(i).tall() || (badgeAbove && lanes.get(i).flagWidth() > 0));
+            boolean tallLane = i < lanes.size()
+                    && (lanes.get(i).tall() || (badgeAbove && lanes.get(i).flagWidth() > 0));
             height += Lattice.ROW + (tallLane || (i == 0 && tallText) ? Lattice.BADGE : 0);
             lines.add(top + height - 1);
             badgeAbove = i < lanes.size() && !lanes.get(i).badges().isEmpty();

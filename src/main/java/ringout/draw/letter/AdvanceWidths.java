@@ -48,8 +48,8 @@ final class AdvanceWidths {
 
     private static AdvanceWidths read(String face) {
         Map<Integer, Double> widths = new HashMap<>();
-        try (InputStream bytes =
-                        Objects.requireNonNull(AdvanceWidths.class.getResourceAsStream(TABLE), TABLE + " is not bundled");
+        try (InputStream bytes = Objects.requireNonNull(
+                        AdvanceWidths.class.getResourceAsStream(TABLE), TABLE + " is not bundled");
                 BufferedReader lines = new BufferedReader(new InputStreamReader(bytes, UTF_8))) {
             double unitsPerEm = 0;
             for (String line = lines.readLine(); line != null; line = lines.readLine()) {

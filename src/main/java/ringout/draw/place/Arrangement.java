@@ -48,12 +48,16 @@ final class Arrangement {
             stacks.add(new ArrayList<>());
         }
         return new Arrangement(
-                forms, columns, new int[forms.nodes().size()], new boolean[forms.groups().size()], plugs, stacks);
+                forms,
+                columns,
+                new int[forms.nodes().size()],
+                new boolean[forms.groups().size()],
+                plugs,
+                stacks);
     }
 
     Arrangement copy() {
-        return new Arrangement(
-                forms, columns, column.clone(), right.clone(), copyOf(plugOrder), copyOf(stacks));
+        return new Arrangement(forms, columns, column.clone(), right.clone(), copyOf(plugOrder), copyOf(stacks));
     }
 
     private static List<List<Integer>> copyOf(List<List<Integer>> lists) {

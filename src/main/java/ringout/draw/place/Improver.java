@@ -83,7 +83,8 @@ final class Improver {
                     int column = c;
                     int a = from;
                     int b = to;
-                    if (Math.abs(from - to) > 1 && !isFixed(best.state, best.state.stacks.get(c).get(from))) {
+                    if (Math.abs(from - to) > 1
+                            && !isFixed(best.state, best.state.stacks.get(c).get(from))) {
                         better |= attempt(s -> {
                             Integer slot = s.stacks.get(column).remove(a);
                             s.stacks.get(column).add(b, slot);

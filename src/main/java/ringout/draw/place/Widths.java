@@ -7,16 +7,21 @@ import ringout.draw.form.Lattice;
 import ringout.draw.form.NodeForm;
 import ringout.draw.form.Tap;
 
-/**
- * Widths across the sheet, mm: of each column, of the lanes left and right of each channel, and of the tracks between.
- *
- * @param columns width of each column
- * @param leftLanes width of the lanes on the left edge of each channel
- * @param rightLanes width of the lanes on the right edge of each channel
- * @param tracks number of tracks of each channel
- */
-public record Widths(double[] columns, double[] leftLanes, double[] rightLanes, int[] tracks) {
+/** Widths across the sheet, mm: of each column, of the lanes left and right of each channel, and of its tracks. */
+public final class Widths {
     private static final double BARE_CHANNEL = 8;
+
+    private final double[] columns;
+    private final double[] leftLanes;
+    private final double[] rightLanes;
+    private final int[] tracks;
+
+    private Widths(double[] columns, double[] leftLanes, double[] rightLanes, int[] tracks) {
+        this.columns = columns;
+        this.leftLanes = leftLanes;
+        this.rightLanes = rightLanes;
+        this.tracks = tracks.clone();
+    }
 
     /** {@return the widths for an arrangement whose channels need so many tracks} */
     static Widths of(Arrangement state, int[] tracks) {
@@ -39,6 +44,16 @@ public record Widths(double[] columns, double[] leftLanes, double[] rightLanes, 
 
     private static double widest(List<GroupForm> groups) {
         return groups.stream().mapToDouble(GroupForm::width).max().orElse(0);
+    }
+
+    /** {@return the width of a column} */
+    public double column(int column) {
+        return columns[column];
+    }
+
+    /** {@return the width of the lanes on the left edge of a channel} */
+    public double leftLane(int channel) {
+        return leftLanes[channel];
     }
 
     /** {@return the width of a channel} */

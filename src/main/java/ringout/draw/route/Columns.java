@@ -14,7 +14,7 @@ final class Columns {
     static double channelLeft(Widths widths, int channel) {
         double x = 0;
         for (int c = 0; c < channel; c++) {
-            x += widths.channel(c) + widths.columns()[c];
+            x += widths.channel(c) + widths.column(c);
         }
         return x;
     }
@@ -24,14 +24,14 @@ final class Columns {
     }
 
     static double track(Widths widths, int channel, int track) {
-        return channelLeft(widths, channel) + widths.leftLanes()[channel] + (track + 1) * Lattice.STEP;
+        return channelLeft(widths, channel) + widths.leftLane(channel) + (track + 1) * Lattice.STEP;
     }
 
     static Point end(Placed placed, Widths widths, Tap tap) {
         NodeForm node = placed.forms().nodes().get(tap.node());
         int column = placed.column(node);
         double left = left(widths, column);
-        double width = widths.columns()[column];
+        double width = widths.column(column);
         double x = node.isSplice() ? left + width / 2 : placed.right(tap) ? left + width : left;
         return new Point(x, Lattice.mm(placed.line(tap)));
     }

@@ -140,7 +140,9 @@ final class MidLabels {
             for (int i = 1; other.link().index() != own && i < points.size(); i++) {
                 Point a = points.get(i - 1);
                 Point b = points.get(i);
-                if (Area.between(a.x(), a.y(), b.x(), b.y()).grown(WIRE_CLEARANCE).overlaps(area)) {
+                if (Area.between(a.x(), a.y(), b.x(), b.y())
+                        .grown(WIRE_CLEARANCE)
+                        .overlaps(area)) {
                     return false;
                 }
             }

@@ -9,6 +9,6 @@ record NodeEdge(double x) {
     static NodeEdge of(Placed placed, Widths widths, Tap tap) {
         int column = placed.column(placed.forms().nodes().get(tap.node()));
         double left = Columns.left(widths, column);
-        return new NodeEdge(placed.right(tap) ? left + widths.columns()[column] : left);
+        return new NodeEdge(placed.right(tap) ? left + widths.column(column) : left);
     }
 }

@@ -45,7 +45,7 @@ public final class Routed {
     public Area area(NodeForm node) {
         int column = placed.column(node);
         double left = Columns.left(widths, column);
-        return new Area(left, Lattice.mm(placed.top(node)), widths.columns()[column], Lattice.mm(placed.height(node)));
+        return new Area(left, Lattice.mm(placed.top(node)), widths.column(column), Lattice.mm(placed.height(node)));
     }
 
     /** {@return where a wire ends at a box or splice} */

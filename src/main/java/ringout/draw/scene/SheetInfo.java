@@ -52,35 +52,105 @@ public record SheetInfo(
     /** {@return the same sheet with owner and identification number} */
     public SheetInfo ownedBy(String newOwner, String newNumber) {
         return new SheetInfo(
-                newOwner, newNumber, title, documentType, aircraft, tail, revision, sheet, sheets, hash, date, creator,
-                approver, state, openFindings, waivers);
+                newOwner,
+                newNumber,
+                title,
+                documentType,
+                aircraft,
+                tail,
+                revision,
+                sheet,
+                sheets,
+                hash,
+                date,
+                creator,
+                approver,
+                state,
+                openFindings,
+                waivers);
     }
 
     /** {@return the same sheet of a tail at a revision, with the hash of its data} */
     public SheetInfo ofTail(String newTail, String newRevision, String newHash) {
         return new SheetInfo(
-                owner, number, title, documentType, aircraft, newTail, newRevision, sheet, sheets, newHash, date,
-                creator, approver, state, openFindings, waivers);
+                owner,
+                number,
+                title,
+                documentType,
+                aircraft,
+                newTail,
+                newRevision,
+                sheet,
+                sheets,
+                newHash,
+                date,
+                creator,
+                approver,
+                state,
+                openFindings,
+                waivers);
     }
 
     /** {@return the same sheet as number n of m} */
     public SheetInfo numbered(int newSheet, int newSheets) {
         return new SheetInfo(
-                owner, number, title, documentType, aircraft, tail, revision, newSheet, newSheets, hash, date, creator,
-                approver, state, openFindings, waivers);
+                owner,
+                number,
+                title,
+                documentType,
+                aircraft,
+                tail,
+                revision,
+                newSheet,
+                newSheets,
+                hash,
+                date,
+                creator,
+                approver,
+                state,
+                openFindings,
+                waivers);
     }
 
     /** {@return the same sheet with names and, if given, a day of issue} */
     public SheetInfo signed(String newCreator, String newApprover, Optional<LocalDate> newDate) {
         return new SheetInfo(
-                owner, number, title, documentType, aircraft, tail, revision, sheet, sheets, hash, newDate, newCreator,
-                newApprover, state, openFindings, waivers);
+                owner,
+                number,
+                title,
+                documentType,
+                aircraft,
+                tail,
+                revision,
+                sheet,
+                sheets,
+                hash,
+                newDate,
+                newCreator,
+                newApprover,
+                state,
+                openFindings,
+                waivers);
     }
 
     /** {@return the same sheet with its counts of open findings and waivers} */
     public SheetInfo counting(int newOpenFindings, int newWaivers) {
         return new SheetInfo(
-                owner, number, title, documentType, aircraft, tail, revision, sheet, sheets, hash, date, creator,
-                approver, state, newOpenFindings, newWaivers);
+                owner,
+                number,
+                title,
+                documentType,
+                aircraft,
+                tail,
+                revision,
+                sheet,
+                sheets,
+                hash,
+                date,
+                creator,
+                approver,
+                state,
+                newOpenFindings,
+                newWaivers);
     }
 }

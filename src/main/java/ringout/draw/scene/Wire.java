@@ -24,8 +24,7 @@ public record Wire(
         String to,
         Presence presence) {
     /** A wire that is there. */
-    public Wire(
-            String id, String lead, String size, String colour, WireKind kind, String net, String from, String to) {
+    public Wire(String id, String lead, String size, String colour, WireKind kind, String net, String from, String to) {
         this(id, lead, size, colour, kind, net, from, to, Presence.FITTED);
     }
 }

@@ -76,7 +76,6 @@ public final class WiringSceneBuilder {
 
     /** {@return the scene; throws {@link IllegalArgumentException} when it contradicts itself} */
     public WiringScene build() {
-        return new WiringScene(
-                info, boxes, splices, references, wires, moves, marks, findings, notes, held);
+        return new WiringScene(info, boxes, splices, references, wires, moves, marks, findings, notes, held);
     }
 }

@@ -39,9 +39,8 @@ public final class Badges {
     }
 
     private static void addText(List<Ink> ink, BadgeForm form, Point middle) {
-        double drop = form.kind() == BadgeKind.S2
-                ? BadgeForm.HEIGHT / 2 - BadgeForm.TRIANGLE_FOOT - Lettering.SMALL / 2
-                : 0;
+        double drop =
+                form.kind() == BadgeKind.S2 ? BadgeForm.HEIGHT / 2 - BadgeForm.TRIANGLE_FOOT - Lettering.SMALL / 2 : 0;
         boolean light = form.kind() == BadgeKind.S1 && !form.waived();
         var words = Print.line(
                 form.text(),
@@ -73,41 +72,46 @@ public final class Badges {
         double cy = a.centre().y();
         double c = a.height() * CORNER;
         return switch (kind) {
-            case S1 -> Patch.polygon(
-                    "shape",
-                    List.of(
-                            new Point(a.x() + c, a.y()),
-                            new Point(a.right() - c, a.y()),
-                            new Point(a.right(), a.y() + c),
-                            new Point(a.right(), a.bottom() - c),
-                            new Point(a.right() - c, a.bottom()),
-                            new Point(a.x() + c, a.bottom()),
-                            new Point(a.x(), a.bottom() - c),
-                            new Point(a.x(), a.y() + c)),
-                    fill,
-                    pen);
-            case S2 -> Patch.polygon(
-                    "shape",
-                    List.of(new Point(cx, a.y()), new Point(a.right(), a.bottom()), new Point(a.x(), a.bottom())),
-                    fill,
-                    pen);
-            case S3 -> Patch.rectangle(
-                    "shape", new Area(a.x(), a.y() + 0.2, a.width(), a.height() - 0.4), fill, pen);
+            case S1 ->
+                Patch.polygon(
+                        "shape",
+                        List.of(
+                                new Point(a.x() + c, a.y()),
+                                new Point(a.right() - c, a.y()),
+                                new Point(a.right(), a.y() + c),
+                                new Point(a.right(), a.bottom() - c),
+                                new Point(a.right() - c, a.bottom()),
+                                new Point(a.x() + c, a.bottom()),
+                                new Point(a.x(), a.bottom() - c),
+                                new Point(a.x(), a.y() + c)),
+                        fill,
+                        pen);
+            case S2 ->
+                Patch.polygon(
+                        "shape",
+                        List.of(new Point(cx, a.y()), new Point(a.right(), a.bottom()), new Point(a.x(), a.bottom())),
+                        fill,
+                        pen);
+            case S3 -> Patch.rectangle("shape", new Area(a.x(), a.y() + 0.2, a.width(), a.height() - 0.4), fill, pen);
             case S4 -> Patch.ellipse("shape", a, fill, pen);
-            case CANNOT_TELL -> Patch.polygon(
-                    "shape",
-                    List.of(
-                            new Point(cx, a.y()),
-                            new Point(a.right(), cy),
-                            new Point(cx, a.bottom()),
-                            new Point(a.x(), cy)),
-                    fill,
-                    pen);
+            case CANNOT_TELL ->
+                Patch.polygon(
+                        "shape",
+                        List.of(
+                                new Point(cx, a.y()),
+                                new Point(a.right(), cy),
+                                new Point(cx, a.bottom()),
+                                new Point(a.x(), cy)),
+                        fill,
+                        pen);
         };
     }
 
     private static String words(BadgeForm form) {
-        String kind = form.kind() == BadgeKind.CANNOT_TELL ? "cannot tell" : "severity " + form.kind().word();
-        return kind + (form.waived() ? ", waived, " : ", ") + "number " + form.text().replaceAll("[W?]", "");
+        String kind = form.kind() == BadgeKind.CANNOT_TELL
+                ? "cannot tell"
+                : "severity " + form.kind().word();
+        return kind + (form.waived() ? ", waived, " : ", ") + "number "
+                + form.text().replaceAll("[W?]", "");
     }
 }

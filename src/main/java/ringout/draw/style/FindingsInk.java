@@ -43,9 +43,11 @@ final class FindingsInk {
         int columns = columns(area.width());
         int rows = (findings.size() + columns - 1) / columns;
         double width = area.width() / columns;
-        double badges = findings.stream().mapToDouble(f -> badge(f).width()).max().orElse(0) + 2;
+        double badges =
+                findings.stream().mapToDouble(f -> badge(f).width()).max().orElse(0) + 2;
         for (int i = 0; i < findings.size(); i++) {
-            double x = area.x() + (i / rows) * width + MARGIN;
+            int column = i / rows;
+            double x = area.x() + column * width + MARGIN;
             double y = area.y() + 1 + (i % rows) * ROW;
             ink.add(line(findings.get(i), x, y, width - 2 * MARGIN, badges));
         }

@@ -3,9 +3,9 @@ package ringout.draw.style;
 import java.util.ArrayList;
 import java.util.List;
 import ringout.draw.ink.Ink;
+import ringout.draw.ink.Paint;
 import ringout.draw.ink.Patch;
 import ringout.draw.ink.Pen;
-import ringout.draw.ink.Paint;
 import ringout.draw.paper.Area;
 import ringout.draw.paper.SheetSize;
 import ringout.draw.scene.FindingLine;
@@ -28,11 +28,7 @@ public final class Margins {
 
     /** The margins of a sheet; give no findings and notes to leave the list out. */
     public Margins(
-            SheetSize size,
-            SheetInfo info,
-            List<LegendEntry> legend,
-            List<FindingLine> findings,
-            List<String> notes) {
+            SheetSize size, SheetInfo info, List<LegendEntry> legend, List<FindingLine> findings, List<String> notes) {
         this.size = size;
         this.info = info;
         this.legend = List.copyOf(legend);
@@ -49,8 +45,7 @@ public final class Margins {
     /** {@return what is left for the drawing} */
     public Area drawing() {
         Area frame = size.frame();
-        return Area.between(
-                frame.x() + PADDING, frame.y() + PADDING, frame.right() - PADDING, list.y() - PADDING);
+        return Area.between(frame.x() + PADDING, frame.y() + PADDING, frame.right() - PADDING, list.y() - PADDING);
     }
 
     /** {@return the ink of all margins} */
@@ -65,8 +60,7 @@ public final class Margins {
         double left = strip.right() - TitleBlockInk.WIDTH;
         ink.add(Patch.rectangle("panel", strip, Paint.clear(), pen));
         ink.add(LegendInk.draw(legend, new Area(strip.x(), strip.y(), left - strip.x(), strip.height())));
-        Area block = new Area(
-                left, strip.bottom() - TitleBlockInk.HEIGHT, TitleBlockInk.WIDTH, TitleBlockInk.HEIGHT);
+        Area block = new Area(left, strip.bottom() - TitleBlockInk.HEIGHT, TitleBlockInk.WIDTH, TitleBlockInk.HEIGHT);
         ink.add(TitleBlockInk.draw(info, size, block));
         return ink;
     }

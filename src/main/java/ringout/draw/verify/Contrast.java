@@ -53,7 +53,9 @@ public final class Contrast {
             boolean outline = patch.width() > 0 && patch.stroke().startsWith("#");
             if (outline && ratio(patch.stroke(), "#ffffff") < LINE) {
                 flaws.add(new Flaw(
-                        Kind.LOW_CONTRAST, "an outline in " + patch.stroke(), patch.area().centre()));
+                        Kind.LOW_CONTRAST,
+                        "an outline in " + patch.stroke(),
+                        patch.area().centre()));
             }
         }
     }

@@ -87,7 +87,8 @@ final class EndChecks {
         }
         if (bars.containsKey(at)) {
             List<Point> bar = bars.get(at).points();
-            Area area = Area.between(bar.get(0).x(), bar.get(0).y(), bar.get(1).x(), bar.get(1).y());
+            Area area = Area.between(
+                    bar.get(0).x(), bar.get(0).y(), bar.get(1).x(), bar.get(1).y());
             return fromEdge(end, area.x(), area);
         }
         return Double.MAX_VALUE;
@@ -103,7 +104,10 @@ final class EndChecks {
         double bottom = Math.max(bar.points().get(0).y(), bar.points().get(1).y());
         for (Patch dot : seen.patches) {
             boolean own = dot.group().is("dot")
-                    && dot.group().parent().map(g -> g.datum("splice").equals(splice)).orElse(false);
+                    && dot.group()
+                            .parent()
+                            .map(g -> g.datum("splice").equals(splice))
+                            .orElse(false);
             if (!own) {
                 continue;
             }

@@ -10,8 +10,8 @@ import ringout.draw.paper.Point;
 
 /** What is to be seen on a sheet, in the order in which it is drawn. */
 final class Seen {
-    /** A group with a class. */
-    record Group(String classes, Map<String, String> data, Optional<Group> parent) {
+    /** An element with a class; its number tells it from others of the same class and data. */
+    record Group(int number, String classes, Map<String, String> data, Optional<Group> parent) {
         boolean is(String name) {
             return (" " + classes + " ").contains(" " + name + " ");
         }
@@ -36,10 +36,10 @@ final class Seen {
     record Line(int order, Group group, List<Point> points, String stroke, double width) {}
 
     /** The line of a wire or move. */
-    record Way(String id, Group group, List<Point> points, double width) {
+    record Way(int order, String id, Group group, List<Point> points, double width) {
         /** Whether both are one line on the sheet; two lines of one name are two. */
         boolean same(Way other) {
-            return group == other.group;
+            return order == other.order;
         }
     }
 
@@ -68,7 +68,7 @@ final class Seen {
                 line.group()
                         .parent()
                         .filter(g -> g.is(name))
-                        .ifPresent(g -> ways.add(new Way(g.datum(name), g, line.points(), line.width())));
+                        .ifPresent(g -> ways.add(new Way(line.order(), g.datum(name), g, line.points(), line.width())));
             }
         }
         return ways;
@@ -79,10 +79,7 @@ final class Seen {
         Map<String, Patch> found = new LinkedHashMap<>();
         for (Patch patch : patches) {
             if (patch.group().is(part)) {
-                patch.group()
-                        .parent()
-                        .filter(g -> g.is(owner))
-                        .ifPresent(g -> found.put(g.datum(owner), patch));
+                patch.group().parent().filter(g -> g.is(owner)).ifPresent(g -> found.put(g.datum(owner), patch));
             }
         }
         return found;

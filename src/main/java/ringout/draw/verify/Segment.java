@@ -14,7 +14,8 @@ record Segment(Way way, Point a, Point b) {
         List<Segment> all = new ArrayList<>();
         for (Way way : ways) {
             for (int i = 1; i < way.points().size(); i++) {
-                Segment piece = new Segment(way, way.points().get(i - 1), way.points().get(i));
+                Segment piece =
+                        new Segment(way, way.points().get(i - 1), way.points().get(i));
                 if (piece.length() > LEVEL) {
                     all.add(piece);
                 }

@@ -39,8 +39,7 @@ final class SvgEye {
             factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
             var builder = factory.newDocumentBuilder();
             builder.setErrorHandler(null);
-            Element root =
-                    builder.parse(new InputSource(new StringReader(svg))).getDocumentElement();
+            Element root = builder.parse(new InputSource(new StringReader(svg))).getDocumentElement();
             eye.root(root);
         } catch (SAXException | IOException | ParserConfigurationException | NumberFormatException e) {
             eye.complain("not well-formed: " + e.getMessage());
@@ -68,13 +67,14 @@ final class SvgEye {
         if (!millimetres) {
             complain("a user unit is not a millimetre");
         }
-        children(svg, new Group("", Map.of(), Optional.empty()));
+        children(svg, new Group(0, "", Map.of(), Optional.empty()));
     }
 
     private void children(Element parent, Group group) {
         for (Node node = parent.getFirstChild(); node != null; node = node.getNextSibling()) {
             if (node instanceof Element element && !SILENT.contains(element.getTagName())) {
-                element(element, new Group(element.getAttribute("class"), data(element), Optional.of(group)));
+                order++;
+                element(element, new Group(order, element.getAttribute("class"), data(element), Optional.of(group)));
             }
         }
     }
@@ -95,14 +95,14 @@ final class SvgEye {
         if (e.hasAttribute("transform") && !e.getTagName().equals("text")) {
             complain("transform on " + e.getTagName());
         }
-        order++;
         switch (e.getTagName()) {
             case "g" -> children(e, group);
             case "rect" -> patch(e, group, new Area(num(e, "x"), num(e, "y"), num(e, "width"), num(e, "height")), true);
             case "ellipse" -> patch(e, group, ellipse(e), false);
             case "polygon" -> patch(e, group, around(points(e)), false);
-            case "polyline" -> seen.lines.add(new Seen.Line(
-                    order, group, points(e), e.getAttribute("stroke"), num(e, "stroke-width")));
+            case "polyline" ->
+                seen.lines.add(
+                        new Seen.Line(order, group, points(e), e.getAttribute("stroke"), num(e, "stroke-width")));
             case "text" -> text(e, group);
             default -> complain("element " + e.getTagName());
         }
@@ -110,13 +110,7 @@ final class SvgEye {
 
     private void patch(Element e, Group group, Area area, boolean upright) {
         seen.patches.add(new Seen.Patch(
-                order,
-                group,
-                area,
-                upright,
-                e.getAttribute("fill"),
-                e.getAttribute("stroke"),
-                num(e, "stroke-width")));
+                order, group, area, upright, e.getAttribute("fill"), e.getAttribute("stroke"), num(e, "stroke-width")));
     }
 
     private static Area ellipse(Element e) {

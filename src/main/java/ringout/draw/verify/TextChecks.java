@@ -63,7 +63,10 @@ final class TextChecks {
     private void checkWires(Text text) {
         for (Segment piece : pieces) {
             if (piece.ink().overlaps(core(text)) && !(belongs(text, piece.way()) && hasGround(text))) {
-                flaw(Kind.TEXT_ON_WIRE, "\"" + text.words() + "\" lies on " + piece.way().id(), text);
+                flaw(
+                        Kind.TEXT_ON_WIRE,
+                        "\"" + text.words() + "\" lies on " + piece.way().id(),
+                        text);
             }
         }
     }
@@ -83,9 +86,8 @@ final class TextChecks {
     /** Whether the group of the text has an opaque patch below all of it. */
     private boolean hasGround(Text text) {
         for (Patch patch : seen.patches) {
-            boolean sameGroup = patch.group().parent().equals(text.group().parent());
-            if (sameGroup
-                    && patch.order() < text.order()
+            if (patch.order() < text.order()
+                    && numberOf(patch.group()) == numberOf(text.group())
                     && !patch.fill().equals("none")
                     && patch.area().contains(core(text))) {
                 return true;
@@ -94,10 +96,15 @@ final class TextChecks {
         return false;
     }
 
+    private static int numberOf(Group group) {
+        return group.parent().map(Group::number).orElse(0);
+    }
+
     /** An outline of a box, plug, cell or field must not run through a text. */
     private void checkEdges(Text text) {
         for (Patch patch : seen.patches) {
-            boolean drawn = patch.upright() && patch.width() > 0 && !patch.group().is("shape");
+            boolean drawn =
+                    patch.upright() && patch.width() > 0 && !patch.group().is("shape");
             Area outer = patch.area().grown(patch.width() / 2);
             Area inner = patch.area().grown(-patch.width() / 2);
             if (drawn && outer.overlaps(core(text)) && !inner.contains(core(text)) && !hasGround(text)) {
@@ -144,7 +151,9 @@ final class TextChecks {
             for (int j = i + 1; j < shapes.size(); j++) {
                 if (shapes.get(i).area().overlaps(shapes.get(j).area())) {
                     flaws.add(new Flaw(
-                            Kind.BADGE_ON_BADGE, "two badges overlap", shapes.get(i).area().centre()));
+                            Kind.BADGE_ON_BADGE,
+                            "two badges overlap",
+                            shapes.get(i).area().centre()));
                 }
             }
         }

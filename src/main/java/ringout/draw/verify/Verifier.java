@@ -18,7 +18,6 @@ public final class Verifier {
         new TextChecks(seen, flaws).run();
         new FrameChecks(seen, flaws).run();
         Contrast.check(seen, flaws);
-        return new Verdict(
-                flaws, seen.wires().size(), wires.crossings(), wires.bends(), LabelGaps.longest(seen));
+        return new Verdict(flaws, seen.wires().size(), wires.crossings(), wires.bends(), LabelGaps.longest(seen));
     }
 }

@@ -56,7 +56,9 @@ final class WireChecks {
             for (Segment piece : pieces) {
                 if (!piece.way().same(way) && piece.distance(corner) < TOUCHING && !joined(way, piece.way(), corner)) {
                     flaws.add(new Flaw(
-                            Kind.WIRE_TOUCHES, way.id() + " turns or ends on " + piece.way().id(), corner));
+                            Kind.WIRE_TOUCHES,
+                            way.id() + " turns or ends on " + piece.way().id(),
+                            corner));
                 }
             }
         }
@@ -77,20 +79,19 @@ final class WireChecks {
     }
 
     private void checkUnits() {
-        Map<String, Patch> units = seen.outlines("body", "unit");
-        List<String> names = List.copyOf(units.keySet());
-        for (int i = 0; i < names.size(); i++) {
-            Area body = units.get(names.get(i)).area();
+        List<Map.Entry<String, Patch>> units =
+                List.copyOf(seen.outlines("body", "unit").entrySet());
+        for (int i = 0; i < units.size(); i++) {
+            String name = units.get(i).getKey();
+            Area body = units.get(i).getValue().area();
             for (Segment piece : pieces) {
                 if (piece.area().grown(SLACK).overlaps(body.grown(-2 * SLACK))) {
-                    flaws.add(new Flaw(
-                            Kind.WIRE_THROUGH_UNIT, piece.way().id() + " runs through " + names.get(i), piece.a()));
+                    flaws.add(new Flaw(Kind.WIRE_THROUGH_UNIT, piece.way().id() + " runs through " + name, piece.a()));
                 }
             }
-            for (int j = i + 1; j < names.size(); j++) {
-                if (units.get(names.get(j)).area().overlaps(body)) {
-                    flaws.add(new Flaw(
-                            Kind.UNIT_ON_UNIT, names.get(i) + " and " + names.get(j) + " overlap", body.centre()));
+            for (Map.Entry<String, Patch> other : units.subList(i + 1, units.size())) {
+                if (other.getValue().area().overlaps(body)) {
+                    flaws.add(new Flaw(Kind.UNIT_ON_UNIT, name + " and " + other.getKey() + " overlap", body.centre()));
                 }
             }
         }

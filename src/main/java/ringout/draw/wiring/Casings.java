@@ -40,22 +40,19 @@ final class Casings {
     Optional<Ink> around(String id, Area area) {
         return Optional.ofNullable(worst.get(id))
                 .map(kind -> new Patch(
-                        tag(id, kind),
-                        new Patch.Rectangle(area.grown(Lines.BAND / 2)),
-                        Paint.clear(),
-                        band(kind)));
+                        tag(id, kind), new Patch.Rectangle(area.grown(Lines.BAND / 2)), Paint.clear(), band(kind)));
     }
 
     /** {@return the band along some edges of a plug} */
-    Ink band(String id, List<Point> points) {
-        return new Stroke(tag(id, worst.get(id)), points, band(worst.get(id)));
+    Optional<Ink> band(String id, List<Point> points) {
+        return Optional.ofNullable(worst.get(id)).map(kind -> new Stroke(tag(id, kind), points, band(kind)));
     }
 
     /** {@return the hatched ground of a row, if it has one} */
     Optional<Ink> below(String id, Area area) {
         return Optional.ofNullable(worst.get(id))
-                .map(kind -> new Patch(
-                        tag(id, kind), new Patch.Rectangle(area), Paint.of(Hatchings.of(kind)), Pen.NONE));
+                .map(kind ->
+                        new Patch(tag(id, kind), new Patch.Rectangle(area), Paint.of(Hatchings.of(kind)), Pen.NONE));
     }
 
     private static Tag tag(String id, BadgeKind kind) {

@@ -55,7 +55,8 @@ final class DiagramInk {
                 nodes.addBox(node, node.box().get(), area);
             } else {
                 List<Tap> taps = tapsOf(node);
-                List<Point> ends = taps.stream().map(t -> shifted(routed.end(t))).toList();
+                List<Point> ends =
+                        taps.stream().map(t -> shifted(routed.end(t))).toList();
                 nodes.addSplice(node, area, taps, ends);
             }
         }
@@ -107,8 +108,7 @@ final class DiagramInk {
                     case MISSING -> ", missing";
                     case EXTRA -> ", one too many";
                 };
-        return new Cluster(
-                tag.titled(words + state, ""), LineInk.draw(points, Lines.of(wire.kind()), wire.presence()));
+        return new Cluster(tag.titled(words + state, ""), LineInk.draw(points, Lines.of(wire.kind()), wire.presence()));
     }
 
     private void addLanes(Link link) {
@@ -131,15 +131,16 @@ final class DiagramInk {
         Lane lane = tap.lane();
         Area node = shifted(routed.area(placed.forms().nodes().get(tap.node())));
         boolean right = placed.right(tap);
-        Point edge = new Point(right ? node.right() : node.x(), shifted(routed.end(tap)).y());
+        Point edge = new Point(
+                right ? node.right() : node.x(), shifted(routed.end(tap)).y());
         return new LaneInk(lane, edge, right);
     }
 
     private void addMidLabel(LabelSpot spot) {
         Link link = placed.forms().links().get(spot.link());
         link.wire().ifPresent(wire -> {
-            String lead = Lettering.fit(
-                    Lettering.printable(wire.lead()), Lettering.SMALL, Weight.REGULAR, WIDEST_MID_LABEL);
+            String lead =
+                    Lettering.fit(Lettering.printable(wire.lead()), Lettering.SMALL, Weight.REGULAR, WIDEST_MID_LABEL);
             Point at = shifted(spot.centre());
             List<Ink> parts = new ArrayList<>();
             Print.addInGap(

@@ -24,9 +24,7 @@ final class FittingInk {
 
     static List<Ink> draw(Fitting fitting, Point middle) {
         boolean missing = fitting.presence() == Presence.MISSING;
-        Pen pen = missing
-                ? Pen.dashed(Palette.BLACK, Lines.STRONG, 1.0, 0.6)
-                : Pen.solid(Palette.BLACK, Lines.STRONG);
+        Pen pen = missing ? Pen.dashed(Palette.BLACK, Lines.STRONG, 1.0, 0.6) : Pen.solid(Palette.BLACK, Lines.STRONG);
         Area body = new Area(middle.x() - WIDTH / 2, middle.y() - HEIGHT / 2, WIDTH, HEIGHT);
         List<Ink> ink = new ArrayList<>();
         boolean solid = fitting.symbol() == Fitting.Symbol.TERMINATOR_ON && !missing;
@@ -38,16 +36,17 @@ final class FittingInk {
                 Point left = new Point(body.x() - 0.7, middle.y());
                 ink.add(new Stroke(Tag.of("sign"), List.of(left, left.plus(WIDTH + 1.4, 0)), pen));
             }
-            case LABEL -> ink.add(Patch.polygon(
-                    "sign",
-                    List.of(
-                            new Point(body.x(), middle.y()),
-                            new Point(body.x() + 1, body.y()),
-                            new Point(body.right(), body.y()),
-                            new Point(body.right(), body.bottom()),
-                            new Point(body.x() + 1, body.bottom())),
-                    fill,
-                    pen));
+            case LABEL ->
+                ink.add(Patch.polygon(
+                        "sign",
+                        List.of(
+                                new Point(body.x(), middle.y()),
+                                new Point(body.x() + 1, body.y()),
+                                new Point(body.right(), body.y()),
+                                new Point(body.right(), body.bottom()),
+                                new Point(body.x() + 1, body.bottom())),
+                        fill,
+                        pen));
         }
         return ink;
     }

@@ -52,7 +52,8 @@ final class LaneInk {
         if (!lane.label().isEmpty()) {
             List<Ink> parts = new ArrayList<>();
             Print.addInGap(
-                    parts, Print.small(lane.label(), out(lane.labelStart()), edge.y(), right ? Align.START : Align.END));
+                    parts,
+                    Print.small(lane.label(), out(lane.labelStart()), edge.y(), right ? Align.START : Align.END));
             ink.add(new Cluster(Tag.of("label").with("wire", wire.id()), parts));
         }
         return ink;

@@ -18,7 +18,6 @@ import ringout.draw.scene.Fitting;
 import ringout.draw.scene.Mark;
 import ringout.draw.scene.Presence;
 import ringout.draw.scene.Row;
-import ringout.draw.scene.Wire;
 import ringout.draw.scene.WireKind;
 import ringout.draw.scene.WiringScene;
 import ringout.draw.style.Badges;
@@ -37,8 +36,8 @@ final class Legend {
         List<LegendEntry> entries = new ArrayList<>();
         Set<WireKind> kinds = EnumSet.noneOf(WireKind.class);
         scene.wires().stream().filter(w -> w.presence() != Presence.MISSING).forEach(w -> kinds.add(w.kind()));
-        kinds.forEach(kind -> entries.add(
-                low(kind.words(), p -> LineInk.draw(level(p), Lines.of(kind), Presence.FITTED))));
+        kinds.forEach(kind ->
+                entries.add(low(kind.words(), p -> LineInk.draw(level(p), Lines.of(kind), Presence.FITTED))));
         addSigns(scene, entries);
         addPresences(scene, entries);
         addBadges(scene, entries);
@@ -58,8 +57,7 @@ final class Legend {
                 .distinct()
                 .sorted()
                 .forEach(symbol -> entries.add(low(
-                        wordsOf(symbol),
-                        p -> FittingInk.draw(new Fitting("", symbol, ""), p.plus(LENGTH / 2, 0)))));
+                        wordsOf(symbol), p -> FittingInk.draw(new Fitting("", symbol, ""), p.plus(LENGTH / 2, 0)))));
         if (!scene.moves().isEmpty()) {
             entries.add(low("belongs where the arrow ends", p -> MoveInk.arrow(level(p))));
         }
@@ -92,8 +90,7 @@ final class Legend {
                     p -> LineInk.draw(level(p), Lines.of(WireKind.OTHER), Presence.MISSING)));
         }
         if (all.contains(Presence.EXTRA)) {
-            entries.add(low(
-                    "one too many", p -> LineInk.draw(level(p), Lines.of(WireKind.OTHER), Presence.EXTRA)));
+            entries.add(low("one too many", p -> LineInk.draw(level(p), Lines.of(WireKind.OTHER), Presence.EXTRA)));
         }
     }
 
@@ -115,8 +112,8 @@ final class Legend {
             entries.add(new LegendEntry(words, LegendEntry.TALL, p -> badge(p, kind, false, text)));
         }
         if (waived) {
-            entries.add(new LegendEntry(
-                    "hatched, W: waived", LegendEntry.TALL, p -> badge(p, BadgeKind.S3, true, "Wn")));
+            entries.add(
+                    new LegendEntry("hatched, W: waived", LegendEntry.TALL, p -> badge(p, BadgeKind.S3, true, "Wn")));
         }
     }
 

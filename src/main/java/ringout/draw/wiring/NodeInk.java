@@ -60,9 +60,8 @@ final class NodeInk {
         casings.around(node.id(), area).ifPresent(under::add);
         List<Ink> ink = new ArrayList<>();
         boolean missing = box.presence() == Presence.MISSING;
-        Pen pen = missing
-                ? Pen.dashed(Palette.DARK_GREY, Lines.THICK, 3.0, 1.8)
-                : Pen.solid(Palette.BLACK, Lines.STRONG);
+        Pen pen =
+                missing ? Pen.dashed(Palette.DARK_GREY, Lines.THICK, 3.0, 1.8) : Pen.solid(Palette.BLACK, Lines.STRONG);
         ink.add(Patch.rectangle("body", area, Paint.of(Palette.WHITE), pen));
         Area head = new Area(area.x(), area.y(), area.width(), Lattice.mm(node.head()) - 1);
         ink.add(Patch.rectangle("head", head.grown(-0.35), Paint.of(missing ? Palette.WHITE : Palette.PALE), Pen.NONE));
@@ -77,14 +76,14 @@ final class NodeInk {
                 double edge = right ? area.right() : area.x();
                 double top = area.y() + Lattice.mm(placed.top(group) - placed.top(node));
                 PlugInk plug = new PlugInk(form, right, edge, top, casings);
-                plug.casing().ifPresent(casing -> {
-                    under.add(casing);
-                    ink.add(plug.casingInside());
-                });
+                plug.casing().ifPresent(under::add);
+                plug.casingInside().ifPresent(ink::add);
                 ink.add(plug.draw());
             });
         }
-        Tag tag = Tag.of(missing ? "unit ghost" : "unit").withId("unit", node.id()).with("unit", node.id());
+        Tag tag = Tag.of(missing ? "unit ghost" : "unit")
+                .withId("unit", node.id())
+                .with("unit", node.id());
         String state = missing ? ", missing" : box.presence() == Presence.EXTRA ? ", one too many" : "";
         over.add(new Cluster(tag.titled("unit " + node.id() + state, box.subtitle()), ink));
     }
@@ -98,9 +97,7 @@ final class NodeInk {
             ink.add(Badges.draw(badge, new Point(end - badge.width() / 2, y), node.id()));
             end -= badge.width() + BadgeForm.GAP;
         }
-        Print.add(
-                ink,
-                Print.line(node.zone(), end - 0.7, y, Align.END, SMALL, Weight.REGULAR, Palette.DARK_GREY));
+        Print.add(ink, Print.line(node.zone(), end - 0.7, y, Align.END, SMALL, Weight.REGULAR, Palette.DARK_GREY));
         double line = area.y() + NodeForm.TITLE_LINE + node.drop() + 0.9;
         for (String text : node.subtitle()) {
             Print.add(ink, Print.small(text, x, line, Align.START));
@@ -115,7 +112,8 @@ final class NodeInk {
         double top = ends.stream().mapToDouble(Point::y).min().orElse(area.y());
         double bottom = ends.stream().mapToDouble(Point::y).max().orElse(area.bottom());
         List<Point> bar = List.of(new Point(x, top), new Point(x, bottom));
-        casings.around(node.id(), Area.between(x, top, x, bottom).grown(DOT / 2)).ifPresent(under::add);
+        casings.around(node.id(), Area.between(x, top, x, bottom).grown(DOT / 2))
+                .ifPresent(under::add);
         ink.add(new Stroke(Tag.of("bar"), bar, Pen.solid(Palette.BLACK, Lines.THICK)));
         for (Point end : ends) {
             Area dot = new Area(end.x() - DOT / 2, end.y() - DOT / 2, DOT, DOT);

@@ -72,7 +72,9 @@ final class PlugInk {
         form.rows().forEach(row -> ground(row).ifPresent(ink::add));
         form.rows().forEach(row -> ink.add(row(row)));
         String name = form.plug().name();
-        Tag tag = Tag.of("plug").withId("plug", form.plug().id()).with("plug", form.plug().id());
+        Tag tag = Tag.of("plug")
+                .withId("plug", form.plug().id())
+                .with("plug", form.plug().id());
         return new Cluster(tag.titled("plug " + form.plug().id() + (name.isEmpty() ? "" : " (" + name + ")"), ""), ink);
     }
 
@@ -82,18 +84,14 @@ final class PlugInk {
     }
 
     /** {@return the part of the casing that lies inside the box} */
-    Ink casingInside() {
+    Optional<Ink> casingInside() {
         double half = Lines.BAND / 2;
         double far = inwards(form.width() + half);
         double upper = area().y() - half;
         double lower = area().bottom() + half;
         return casings.band(
                 form.plug().id(),
-                List.of(
-                        new Point(edge, upper),
-                        new Point(far, upper),
-                        new Point(far, lower),
-                        new Point(edge, lower)));
+                List.of(new Point(edge, upper), new Point(far, upper), new Point(far, lower), new Point(edge, lower)));
     }
 
     private void addHead(List<Ink> ink, Pen pen) {
@@ -126,9 +124,8 @@ final class PlugInk {
         double y = top + Lattice.mm(row.top());
         double middle = top + Lattice.mm(row.lines().get(0));
         boolean missing = row.row().presence() == Presence.MISSING;
-        Pen pen = missing
-                ? Pen.dashed(Palette.DARK_GREY, Lines.STRONG, 1.6, 1.0)
-                : Pen.solid(Palette.BLACK, Lines.THIN);
+        Pen pen =
+                missing ? Pen.dashed(Palette.DARK_GREY, Lines.STRONG, 1.6, 1.0) : Pen.solid(Palette.BLACK, Lines.THIN);
         Area cell = inside(0, form.cell(), y, Lattice.mm(row.height()));
         ink.add(Patch.rectangle("cell", cell, Paint.of(Palette.WHITE), pen));
         String colour = missing ? Palette.DARK_GREY : Palette.BLACK;
@@ -162,9 +159,7 @@ final class PlugInk {
         Tag tag = Tag.of(missing ? "pin ghost" : "pin")
                 .withId("pin", row.row().id())
                 .with("pin", row.row().id());
-        String state = missing
-                ? ", missing"
-                : row.row().presence() == Presence.EXTRA ? ", one too many" : "";
+        String state = missing ? ", missing" : row.row().presence() == Presence.EXTRA ? ", one too many" : "";
         return tag.titled(row.row().id() + (row.text().isEmpty() ? "" : " " + row.text()) + state, "");
     }
 
@@ -172,7 +167,10 @@ final class PlugInk {
     static List<Ink> strike(Area a) {
         Pen pen = Pen.solid(Palette.BLACK, Lines.MEDIUM);
         Point[] c = {
-            new Point(a.x(), a.y()), new Point(a.right(), a.bottom()), new Point(a.x(), a.bottom()), new Point(a.right(), a.y())
+            new Point(a.x(), a.y()),
+            new Point(a.right(), a.bottom()),
+            new Point(a.x(), a.bottom()),
+            new Point(a.right(), a.y())
         };
         return List.of(
                 new Stroke(Tag.of("crossed-out"), List.of(c[0], c[1]), pen),

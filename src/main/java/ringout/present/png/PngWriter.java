@@ -34,8 +34,7 @@ public final class PngWriter {
         transcoder.addTranscodingHint(PNGTranscoder.KEY_BACKGROUND_COLOR, Color.WHITE);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try {
-            transcoder.transcode(
-                    new TranscoderInput(new StringReader(sheet.text())), new TranscoderOutput(bytes));
+            transcoder.transcode(new TranscoderInput(new StringReader(sheet.text())), new TranscoderOutput(bytes));
         } catch (TranscoderException e) {
             throw new IllegalStateException("a verified sheet could not be rendered", e);
         }

@@ -183,8 +183,7 @@ public final class SvgWriter {
         markup.attribute("stroke", paint(pen.paint())).attribute("stroke-width", pen.width());
         if (!pen.dash().isEmpty()) {
             markup.attribute(
-                    "stroke-dasharray",
-                    pen.dash().stream().map(Numbers::of).collect(Collectors.joining(" ")));
+                    "stroke-dasharray", pen.dash().stream().map(Numbers::of).collect(Collectors.joining(" ")));
         }
         if (pen.round()) {
             markup.attribute("stroke-linecap", "round");
