@@ -15,7 +15,10 @@ import org.jgrapht.alg.connectivity.ConnectivityInspector;
  *
  * <p>Arguments: {@code shuffled} for a network numbered in no order, {@code cpu} to count processor time of this thread
  * instead of time on the wall (for a machine that is busy with other things; collecting the library's garbage is then
- * not counted), and the sizes in wires.
+ * not counted), and the sizes in wires. Without arguments, from the top folder:
+ *
+ * <pre>MAVEN_OPTS=-Xmx4g mvn -q -Pbench test-compile exec:java -Dexec.classpathScope=test \
+ *     -Dexec.mainClass=ringout.graph.index.TopologyBenchmark</pre>
  */
 public final class TopologyBenchmark {
     private static final long BUDGET_NANOS = 2_000_000_000L;
