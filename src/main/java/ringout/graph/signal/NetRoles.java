@@ -5,11 +5,15 @@ import java.util.List;
 import java.util.function.IntConsumer;
 import ringout.graph.Circuit;
 import ringout.graph.Wiring;
+import ringout.model.Datum;
+import ringout.model.NamedFrom;
+import ringout.model.Pin;
 import ringout.model.PinRole;
 
 /**
  * Which roles meet on each net of a circuit, as a set of bits, so that a check looks only at the nets that concern it. Only
- * pins of units aboard count; a pin that no conductor reaches is a net of its own unless its unit joins it inside.
+ * pins of units aboard count; a pin that no conductor reaches is a net of its own unless its unit joins it inside. A serial pin
+ * that its maker names from the other unit's side ("RX: connect to RX") counts as what it does, not as what it is called.
  */
 public final class NetRoles {
     /** Roles that drive a signal. */
@@ -51,7 +55,16 @@ public final class NetRoles {
     }
 
     private static long bit(Wiring wiring, int pin) {
-        return wiring.pin(pin).role().known().map(NetRoles::bit).orElse(1L << UNKNOWN);
+        Pin record = wiring.pin(pin);
+        if (!(record.role() instanceof Datum.Known<PinRole> known)) {
+            return 1L << UNKNOWN;
+        }
+        boolean turned = record.namedFrom().is(NamedFrom.PEER);
+        return switch (known.value()) {
+            case SERIAL_OUT -> bit(turned ? PinRole.SERIAL_IN : PinRole.SERIAL_OUT);
+            case SERIAL_IN -> bit(turned ? PinRole.SERIAL_OUT : PinRole.SERIAL_IN);
+            default -> bit(known.value());
+        };
     }
 
     @SuppressWarnings("EnumOrdinal") // a set of bits within one run; never stored
