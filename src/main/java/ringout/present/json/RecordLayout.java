@@ -8,19 +8,19 @@ import tools.jackson.core.PrettyPrinter;
  * The layout of an aircraft's file, made for comparing versions line by line: a record that is one row of a list stands on
  * one line, whatever is in it; what holds such lists is spread over lines.
  */
-final class RecordLayout extends ObjectWriteContext.Base implements PrettyPrinter {
+public final class RecordLayout extends ObjectWriteContext.Base implements PrettyPrinter {
     private static final String STEP = "  ";
 
     private int depth;
     private int rows;
 
     /** What follows stands on one line, until {@link #endRow}. */
-    void startRow() {
+    public void startRow() {
         rows++;
     }
 
     /** Ends what {@link #startRow} began. */
-    void endRow() {
+    public void endRow() {
         rows--;
     }
 
