@@ -108,6 +108,13 @@ public final class Demand {
         return average[vertex];
     }
 
+    /** {@return the average input current of a regulator in A, if the load behind it and its efficiency are known} */
+    public OptionalDouble inputA(Part regulator) {
+        OptionalDouble gain = gain(regulator);
+        boolean known = averageKnown(regulator.to()) && (gain.isPresent() || average[regulator.to()] == 0);
+        return known ? OptionalDouble.of(average[regulator.to()] * gain.orElse(0)) : OptionalDouble.empty();
+    }
+
     /** {@return the current to a point in A when everything behind it peaks at once, as far as it is known} */
     public double peakA(int vertex) {
         return peak[vertex];

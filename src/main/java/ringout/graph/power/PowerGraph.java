@@ -9,7 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import ringout.graph.Circuit;
+import ringout.graph.Gap;
 import ringout.graph.Part;
+import ringout.graph.Trail;
 import ringout.graph.Wiring;
 import ringout.model.PinRole;
 
@@ -32,6 +34,7 @@ public final class PowerGraph {
     private final SupplyTree tree;
     private final Demand demand;
     private final int[] zeroPins;
+    private final int[] supplyPins;
     private final Map<Integer, List<Diode>> byCathode = new HashMap<>();
     private final Map<Integer, List<Consumer>> byTie = new HashMap<>();
 
@@ -42,7 +45,9 @@ public final class PowerGraph {
         SupplyFinder found = new SupplyFinder(wiring);
         sources = List.copyOf(found.sources);
         consumers = List.copyOf(found.consumers);
-        zeroPins = zeroPins();
+        zeroPins = new int[ties.count()];
+        supplyPins = new int[ties.count()];
+        countPins();
         feeding = new Feeding(circuit, ties, sources);
         stacks = new Stacks(ties, sources, feeding.on);
         potentials = new Potentials(ties, zeroPins, sources, feeding);
@@ -60,15 +65,24 @@ public final class PowerGraph {
         return circuit.know(PowerGraph.class, PowerGraph::new);
     }
 
-    private int[] zeroPins() {
+    private void countPins() {
         Wiring wiring = circuit.wiring();
-        int[] count = new int[ties.count()];
         for (int pin = 0; pin < wiring.pinCount(); pin++) {
-            if (wiring.is(pin, PinRole.ZERO_V) && circuit.aboard(wiring.unitOf(pin))) {
-                count[ties.of(pin)]++;
+            PinRole role = wiring.pin(pin).role().or(PinRole.NONE);
+            if (role == PinRole.ZERO_V && circuit.aboard(wiring.unitOf(pin))) {
+                zeroPins[ties.of(pin)]++;
+            } else if (isSupply(role) && circuit.aboard(wiring.unitOf(pin))) {
+                supplyPins[ties.of(pin)]++;
             }
         }
-        return count;
+    }
+
+    /** Whether a pin of this role is at a supply and not at 0V. */
+    public static boolean isSupply(PinRole role) {
+        return role == PinRole.SUPPLY_IN
+                || role == PinRole.SUPPLY_OUT
+                || role == PinRole.SUPPLY_THROUGH
+                || role == PinRole.PACK_PLUS;
     }
 
     private List<Consumer> aboard() {
@@ -110,6 +124,11 @@ public final class PowerGraph {
     /** Number of 0V pins aboard on a tie. */
     public int zeroPins(int tie) {
         return zeroPins[tie];
+    }
+
+    /** Number of supply pins aboard on a tie. */
+    public int supplyPins(int tie) {
+        return supplyPins[tie];
     }
 
     /** Whether a working source, or a diode behind one, touches the tie of a point. */
@@ -170,17 +189,22 @@ public final class PowerGraph {
     }
 
     /** Data without which the range of a point's voltage is not known. */
-    public List<String> missing(int vertex) {
-        Set<String> missing = new LinkedHashSet<>();
+    public List<Gap> missing(int vertex) {
+        Set<Gap> missing = new LinkedHashSet<>();
         for (int tie = ties.of(vertex); tie >= 0; tie = potentials.before(tie)) {
             lifting(tie).forEach(source -> missing.addAll(source.missing()));
             for (Diode diode : byCathode.getOrDefault(tie, List.of())) {
                 if (!diode.dropKnown()) {
-                    missing.add("forward voltage of " + diode.name());
+                    missing.add(new Gap("forward voltage", diode.name()));
                 }
             }
         }
         return List.copyOf(missing);
+    }
+
+    /** The way with the fewest steps between two points of one tie. */
+    public Optional<Trail> trail(int from, int to) {
+        return circuit.know(TieTrails.class, TieTrails::new).through(from, to);
     }
 
     /** How power comes from the packs to every supply point. */

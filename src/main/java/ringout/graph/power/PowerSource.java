@@ -1,7 +1,10 @@
 package ringout.graph.power;
 
 import java.util.List;
+import java.util.Optional;
+import ringout.graph.Gap;
 import ringout.model.Datum;
+import ringout.model.Rail;
 
 /**
  * Something that lifts one point above another.
@@ -14,9 +17,10 @@ import ringout.model.Datum;
  * @param plus vertex it lifts
  * @param inputs vertices of which one must be fed for it to work; empty for a pack
  * @param volts what it gives at rest, plus against minus
- * @param missing data that would make the range of {@code volts} known, in trade words
+ * @param missing data that would make the range of {@code volts} known
  * @param milliohm resistance inside; not applicable to a regulator
  * @param part number of its part in the wiring; -1 when the type gives only an output pin
+ * @param rail what the type says of the point it lifts
  */
 public record PowerSource(
         int index,
@@ -27,9 +31,10 @@ public record PowerSource(
         int plus,
         List<Integer> inputs,
         Volts volts,
-        List<String> missing,
+        List<Gap> missing,
         Datum<Double> milliohm,
-        int part) {
+        int part,
+        Optional<Rail> rail) {
     /** What a source is. */
     public enum Kind {
         /** Cells of a pack. */

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import ringout.graph.Gap;
 import ringout.graph.Part;
 import ringout.graph.TypeLayout;
 import ringout.graph.Wiring;
@@ -12,6 +14,7 @@ import ringout.model.InnerPart;
 import ringout.model.PartKind;
 import ringout.model.PartRating;
 import ringout.model.PinRole;
+import ringout.model.Rail;
 import ringout.model.Unit;
 
 /** Finds the sources and consumers of an aircraft, the same in every state, in time linear in its units and pins. */
@@ -91,7 +94,7 @@ final class SupplyFinder {
         List<Integer> inputs =
                 supplies.takers().stream().map(taker -> vertex(unit, taker)).toList();
         PowerSource.Kind kind = PowerSource.Kind.OUTPUT;
-        add(unit, kind, spot.name, minus, vertex(unit, spot.spot), inputs, gives, Datum.notApplicable(), -1);
+        add(unit, kind, spot.name, minus, vertex(unit, spot.spot), inputs, gives, Datum.notApplicable(), -1, spot.rail);
     }
 
     private void part(Part part, Part.Inner inner, TypeSupplies supplies) {
@@ -109,7 +112,8 @@ final class SupplyFinder {
                         List.of(),
                         gives,
                         milliohm,
-                        part.index());
+                        part.index(),
+                        supplies.rail(own.to()));
             }
             case REGULATOR, LINEAR_REGULATOR -> regulator(part, inner, supplies, PowerSource.Kind.REGULATOR);
             case ISOLATED_CONVERTER -> regulator(part, inner, supplies, PowerSource.Kind.CONVERTER);
@@ -130,7 +134,8 @@ final class SupplyFinder {
                 List.of(part.from()),
                 gives,
                 Datum.notApplicable(),
-                part.index());
+                part.index(),
+                supplies.rail(own.to()));
     }
 
     /** Resistance of a pack in mOhm: cells in series over strings in parallel. */
@@ -155,12 +160,13 @@ final class SupplyFinder {
             List<Integer> inputs,
             SourceVolts gives,
             Datum<Double> milliohm,
-            int part) {
+            int part,
+            Optional<Rail> rated) {
         String ref = wiring.directory().name(unit);
         String name = kind == PowerSource.Kind.PACK ? ref : ref + " " + rail;
-        List<String> missing =
-                gives.missing().stream().map(what -> what + " of " + ref).toList();
+        List<Gap> missing =
+                gives.missing().stream().map(what -> new Gap(what, ref)).toList();
         sources.add(new PowerSource(
-                sources.size(), kind, unit, name, minus, plus, inputs, gives.volts(), missing, milliohm, part));
+                sources.size(), kind, unit, name, minus, plus, inputs, gives.volts(), missing, milliohm, part, rated));
     }
 }

@@ -1,10 +1,8 @@
 package ringout.graph.signal;
 
 import ringout.graph.Circuit;
-import ringout.graph.Part;
 import ringout.graph.Wiring;
-import ringout.graph.index.UnionFind;
-import ringout.model.PartKind;
+import ringout.graph.power.Ties;
 import ringout.model.PinRole;
 
 /**
@@ -14,35 +12,16 @@ public final class References {
     private static final int NONE = -1;
 
     private final Circuit circuit;
-    private final UnionFind groups;
+    private final Ties ties;
 
     private References(Circuit circuit) {
         this.circuit = circuit;
-        this.groups = new UnionFind(circuit.nets().count());
-        for (Part part : circuit.wiring().parts()) {
-            if (circuit.live().hasEdge(part.edge()) && low(part)) {
-                groups.union(circuit.nets().of(part.from()), circuit.nets().of(part.to()));
-            }
-        }
+        this.ties = Ties.of(circuit);
     }
 
     /** The references of a circuit, found once. */
     public static References of(Circuit circuit) {
         return circuit.know(References.class, References::new);
-    }
-
-    private static boolean low(Part part) {
-        if (part.origin() instanceof Part.Inner inner) {
-            return inner.part().kind().known().map(References::low).orElse(false);
-        }
-        return part.origin() instanceof Part.LeadFuse;
-    }
-
-    private static boolean low(PartKind kind) {
-        return switch (kind) {
-            case LINK, FUSE, SWITCH, SENSE_RESISTOR -> true;
-            default -> false;
-        };
     }
 
     /** The 0V pin a signal pin goes with: of its plug, else of its unit; -1 when the unit has none. */
@@ -65,6 +44,6 @@ public final class References {
 
     /** Whether two points have one reference. */
     public boolean same(int a, int b) {
-        return groups.find(circuit.nets().of(a)) == groups.find(circuit.nets().of(b));
+        return ties.same(a, b);
     }
 }

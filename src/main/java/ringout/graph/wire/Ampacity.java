@@ -3,6 +3,7 @@ package ringout.graph.wire;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import ringout.graph.Gap;
 import ringout.graph.Wire;
 import ringout.model.Awg;
 import ringout.model.Datum;
@@ -105,20 +106,20 @@ public record Ampacity(double low, double high) {
                 .orElseGet(() -> Scalars.number(wire.areaMm2().or(0.0)) + " mm2");
     }
 
-    /** Data that would close the band of a conductor, in trade words. */
-    public static List<String> missing(Wire wire) {
+    /** Data that would close the band of a conductor. */
+    public static List<Gap> missing(Wire wire) {
         String id = wire.lead().id();
-        List<String> missing = new ArrayList<>();
+        List<Gap> missing = new ArrayList<>();
         if (freeAir(wire).equals(UNKNOWN)) {
-            missing.add("wire size of " + id);
+            missing.add(new Gap("wire size", id));
         } else if (!freeAir(wire).isKnown()) {
-            missing.add("current rating of " + id + ", a size beyond the table");
+            missing.add(new Gap("current rating for a size beyond the table", id));
         }
         if (cooled(wire.lead()).isEmpty()) {
-            missing.add("insulation rating and air of " + id);
+            missing.add(new Gap("insulation rating and air", id));
         }
         if (wire.lead().loadedInBundle().isMissing()) {
-            missing.add("loaded wires in the bundle of " + id);
+            missing.add(new Gap("number of loaded wires in the bundle", id));
         }
         return List.copyOf(missing);
     }

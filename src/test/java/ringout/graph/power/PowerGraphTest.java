@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import ringout.graph.Circuit;
+import ringout.graph.Gap;
 
 /** Sources, voltages at rest and currents of small circuits, against arithmetic done by hand. */
 class PowerGraphTest {
@@ -220,7 +221,10 @@ class PowerGraphTest {
         assertEquals(Double.POSITIVE_INFINITY, volts.high());
         assertEquals(Volts.Sign.ABOVE, volts.sign());
         assertEquals(
-                List.of("voltage of output + of B", "voltage of an empty cell of A", "voltage of a full cell of A"),
+                List.of(
+                        new Gap("voltage of output +", "B"),
+                        new Gap("voltage of an empty cell", "A"),
+                        new Gap("voltage of a full cell", "A")),
                 power.missing(pin(circuit, "PDB-BP")));
     }
 

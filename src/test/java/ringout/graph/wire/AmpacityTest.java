@@ -9,6 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import ringout.graph.Gap;
 import ringout.graph.Wire;
 import ringout.model.Awg;
 
@@ -82,10 +83,13 @@ class AmpacityTest {
         Wire wire = wire(", \"awg\": 26");
         assertEquals(new Ampacity(2.2 * 0.5, 2.2 * 1.4), Ampacity.of(wire));
         assertEquals(
-                List.of("insulation rating and air of W1", "loaded wires in the bundle of W1"), Ampacity.missing(wire));
+                List.of(
+                        new Gap("insulation rating and air", "W1"),
+                        new Gap("number of loaded wires in the bundle", "W1")),
+                Ampacity.missing(wire));
         Wire bare = wire("");
         assertEquals(new Ampacity(0, Double.POSITIVE_INFINITY), Ampacity.of(bare));
-        assertEquals("wire size of W1", Ampacity.missing(bare).get(0));
+        assertEquals(new Gap("wire size", "W1"), Ampacity.missing(bare).get(0));
     }
 
     @Test
