@@ -55,15 +55,15 @@ public final class RotationPattern implements Check {
             asTable &= spin.equals(wanted);
             ring.add(new Turning(drive, rotor.get(), spin.get()));
         }
+        if (ring.size() + open.size() < 2) {
+            return;
+        }
         if (!open.isEmpty()) {
             out.cannotTell(
                     "turning direction and bearing of " + String.join(", ", open),
                     "fill in the frame table from the controller's frame setting",
                     5,
                     open.toArray(new String[0]));
-            return;
-        }
-        if (ring.size() < 2) {
             return;
         }
         out.looked();

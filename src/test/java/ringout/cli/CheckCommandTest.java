@@ -1,0 +1,102 @@
+package ringout.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The check command as its users call it. */
+class CheckCommandTest {
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    private int run(String... args) {
+        return Main.run(new PrintWriter(out, true), new PrintWriter(err, true), args);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"samples/linewarden", "samples/dewmaker"})
+    void aCleanAircraftEndsWithZeroInUnderTenLines(String sample) {
+        assertEquals(ExitStatus.CLEAN, run("check", sample, "--today", "2026-01-01"), out.toString());
+        assertTrue(out.toString().lines().count() < 10, out.toString());
+        assertEquals("", err.toString());
+    }
+
+    @Test
+    void theFirstLineCounts() {
+        run("check", "samples/linewarden");
+        assertTrue(
+                out.toString().matches("(?s)\\d+ passed, 0 findings, \\d+ could not be decided\n.*"), out.toString());
+    }
+
+    @Test
+    void theReviewSampleEndsWithOne() {
+        assertEquals(ExitStatus.FINDINGS, run("check", "samples/linewarden-review", "--format", "line"));
+        assertTrue(
+                out.toString()
+                        .lines()
+                        .allMatch(line -> line.matches("(.*:\\d+:\\d+: S\\d [TAPSMRBX]\\d\\d .*)|(S\\d .*)|(Q .*)")),
+                out.toString());
+    }
+
+    @Test
+    void severityChoosesTheExitStatus() {
+        assertEquals(ExitStatus.FINDINGS, run("check", "samples/starter", "--exit-at", "S2"));
+        assertEquals(ExitStatus.CLEAN, run("check", "samples/starter", "--exit-at", "S1"));
+    }
+
+    @Test
+    void jsonKeepsItsSchema() throws IOException {
+        run("check", "samples/linewarden-review", "--format", "json");
+        Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(Files.readString(Path.of("schemas/findings.schema.json")));
+        assertEquals("[]", schema.validate(out.toString(), InputFormat.JSON).toString());
+    }
+
+    @Test
+    void sameInputSameBytes() {
+        run("check", "samples/linewarden-review", "--format", "json", "--today", "2026-01-01");
+        String first = out.toString();
+        out.getBuffer().setLength(0);
+        run("check", "samples/linewarden-review", "--format", "json", "--today", "2026-01-01");
+        assertEquals(first, out.toString());
+    }
+
+    @Test
+    void anAbsentFolderIsAWrongCallInPlainWords() {
+        assertEquals(ExitStatus.WRONG_INPUT, run("check", "no/such/aircraft"));
+        assertEquals("", out.toString());
+        assertTrue(err.toString().contains("cannot be read as meant"), err.toString());
+        assertFalse(err.toString().contains("Exception"), err.toString());
+    }
+
+    @Test
+    void allProblemsAreToldAtOnceWithRowAndCell(@TempDir Path folder) throws IOException {
+        Files.writeString(folder.resolve("units.csv"), "ref,type\nA,N\n,N\n");
+        Files.writeString(folder.resolve("leads.csv"), "id,from,to,length mm\nW1,A-C1,B-C1,long\nW2,A-C2,,12\n");
+        assertEquals(ExitStatus.WRONG_INPUT, run("check", folder.toString()));
+        assertTrue(err.toString().contains("units.csv row 3"), err.toString());
+        assertTrue(err.toString().contains("leads.csv row 2"), err.toString());
+        assertTrue(err.toString().contains("leads.csv row 3"), err.toString());
+        assertTrue(err.toString().contains("'long'"), err.toString());
+    }
+
+    @Test
+    void aMistypedStateGetsAHint() {
+        assertEquals(ExitStatus.WRONG_INPUT, run("check", "samples/linewarden", "--state", "payload of"));
+        assertTrue(err.toString().contains("did you mean 'payload off'?"), err.toString());
+    }
+}
