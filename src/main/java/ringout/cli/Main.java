@@ -18,8 +18,11 @@ import picocli.CommandLine.Spec;
         exitCodeOnExecutionException = ExitStatus.DEFECT)
 public final class Main implements Runnable {
     /** Every command, in the order the help shows them. */
-    private static final CommandTable COMMANDS =
-            new CommandTable().with("check", CheckCommand::new).with("checks", ChecksCommand::new);
+    private static final CommandTable COMMANDS = new CommandTable()
+            .with("review", ReviewCommand::new)
+            .with("check", CheckCommand::new)
+            .with("draw", DrawCommand::new)
+            .with("checks", ChecksCommand::new);
 
     @Spec
     private CommandSpec spec = CommandSpec.create();

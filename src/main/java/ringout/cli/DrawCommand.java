@@ -1,0 +1,53 @@
+package ringout.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import ringout.graph.Circuit;
+import ringout.model.Aircraft;
+
+/** {@code draw}: the sheets of an aircraft. */
+@Command(name = "draw", description = "Draws the harness with the faults marked.", mixinStandardHelpOptions = true)
+final class DrawCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Mixin
+    private Question question = new Question();
+
+    @Option(
+            names = {"-o", "--out"},
+            paramLabel = "DIR",
+            required = true,
+            description = "Folder to write into.")
+    private Path folder = Path.of("");
+
+    @Option(names = "--sheet", paramLabel = "KIND", description = "wiring, bus or all (default: all).")
+    private Drawings.Kind kind = Drawings.Kind.ALL;
+
+    @Option(names = "--format", paramLabel = "F", description = "svg, png or all (default: all).")
+    private Drawings.Format format = Drawings.Format.ALL;
+
+    @Override
+    public Integer call() {
+        Inputs inputs = new Inputs(spec.commandLine());
+        Optional<Aircraft> read = inputs.aircraft(question.aircraft());
+        if (read.isEmpty()) {
+            return ExitStatus.WRONG_INPUT;
+        }
+        List<Circuit> circuits = inputs.circuits(read.get(), question.states());
+        Drawings drawings = new Drawings(circuits.get(0), question.review(circuits), kind);
+        OutputFolder files = new OutputFolder(folder);
+        drawings.addTo(files, format);
+        files.write();
+        files.names().forEach(name -> spec.commandLine().getOut().println(folder.resolve(name)));
+        drawings.refused().forEach(line -> spec.commandLine().getErr().println("ringout: " + line));
+        return drawings.refused().isEmpty() ? ExitStatus.CLEAN : ExitStatus.DEFECT;
+    }
+}

@@ -1,0 +1,80 @@
+package ringout.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import ringout.draw.harness.WiringSheets;
+import ringout.draw.wiring.WiringDrawing;
+import ringout.finding.Fingerprint;
+import ringout.finding.Report;
+import ringout.graph.Circuit;
+import ringout.present.png.PngWriter;
+import ringout.present.svg.SvgOutcome;
+
+/** The sheets of an aircraft as files: each as SVG and PNG, and only when the verifier passed it. */
+final class Drawings {
+    /** Kinds of sheets. */
+    enum Kind {
+        /** Every kind. */
+        ALL,
+        /** Pin-to-pin wiring sheets. */
+        WIRING,
+        /** Bus diagrams to scale of length. */
+        BUS
+    }
+
+    /** Forms a sheet is written in. */
+    enum Format {
+        /** Both. */
+        ALL,
+        /** Scalable. */
+        SVG,
+        /** Picture. */
+        PNG
+    }
+
+    /** A drawn sheet by name. */
+    private record Named(String name, SvgOutcome outcome) {}
+
+    private final List<Named> sheets = new ArrayList<>();
+
+    /** Draws the sheets of one state. */
+    Drawings(Circuit circuit, Report report, Kind kind) {
+        String hash = Fingerprint.of(circuit.wiring().aircraft());
+        if (kind != Kind.BUS) {
+            wiring(WiringSheets.of(circuit, report, hash));
+        }
+    }
+
+    private void wiring(List<WiringDrawing.Fits> drawings) {
+        for (int i = 0; i < drawings.size(); i++) {
+            String name = String.format(Locale.ROOT, "wiring-%02d", i + 1);
+            sheets.add(new Named(name, SvgOutcome.of(drawings.get(i).sheet())));
+        }
+    }
+
+    /** Adds the files of the sheets that passed. */
+    void addTo(OutputFolder folder, Format format) {
+        for (Named sheet : sheets) {
+            if (sheet.outcome() instanceof SvgOutcome.Verified verified) {
+                if (format != Format.PNG) {
+                    folder.with(sheet.name() + ".svg", verified.text());
+                }
+                if (format != Format.SVG) {
+                    folder.with(sheet.name() + ".png", PngWriter.write(verified, PngWriter.SCREEN_DPI));
+                }
+            }
+        }
+    }
+
+    /** Sheets that were not written, and why. */
+    List<String> refused() {
+        List<String> lines = new ArrayList<>();
+        for (Named sheet : sheets) {
+            if (sheet.outcome() instanceof SvgOutcome.Refused refused) {
+                lines.add("sheet " + sheet.name() + " is not legible and was not written: " + refused.flaws());
+            }
+        }
+        return lines;
+    }
+}
