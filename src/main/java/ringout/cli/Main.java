@@ -22,7 +22,9 @@ public final class Main implements Runnable {
             .with("review", ReviewCommand::new)
             .with("check", CheckCommand::new)
             .with("draw", DrawCommand::new)
-            .with("checks", ChecksCommand::new);
+            .with("convert", ConvertCommand::new)
+            .with("checks", ChecksCommand::new)
+            .with("why", WhyCommand::new);
 
     @Spec
     private CommandSpec spec = CommandSpec.create();

@@ -8,8 +8,6 @@ import ringout.draw.scene.SheetInfo;
 import ringout.draw.wiring.WiringDrawing;
 import ringout.finding.Report;
 import ringout.graph.Circuit;
-import ringout.graph.Wiring;
-import ringout.model.Aircraft;
 
 /**
  * The pin-to-pin wiring diagram of an aircraft, cut into sheets by system. Every conductor stands on exactly one sheet, with
@@ -66,30 +64,11 @@ public final class WiringSheets {
     private Optional<WiringDrawing.Fits> drawing(Portion portion, int sheet, int sheets) {
         SheetScene scene = new SheetScene(circuit, portion, report.headlines());
         int open = new SheetScene(circuit, portion, report.headlines()).openFindings();
-        SheetInfo info = info(portion, sheet, sheets, open);
+        SheetInfo info =
+                new SheetTitle(circuit, report, hash, sheet, sheets).info(portion.title(), "wiring diagram", open);
         List<SheetSize> sizes = portion.leads().size() == 1 ? SheetSize.all() : SheetSize.workshop();
         return WiringDrawing.of(scene.scene(info), sizes) instanceof WiringDrawing.Fits fits
                 ? Optional.of(fits)
                 : Optional.empty();
-    }
-
-    private SheetInfo info(Portion portion, int sheet, int sheets, int open) {
-        Wiring wiring = circuit.wiring();
-        Aircraft aircraft = wiring.aircraft();
-        String name = aircraft.designation()
-                .known()
-                .map(code -> code + " " + aircraft.name())
-                .orElse(aircraft.name());
-        return SheetInfo.of(
-                        portion.title(), "wiring diagram", name, circuit.state().name())
-                .ofTail(aircraft.tail().or(""), revision(aircraft), hash)
-                .numbered(sheet, sheets)
-                .counting(open, report.waived().size());
-    }
-
-    private static String revision(Aircraft aircraft) {
-        String tail =
-                aircraft.tailRevision().known().map(number -> "." + number).orElse("");
-        return aircraft.typeRevision().or("") + tail;
     }
 }
