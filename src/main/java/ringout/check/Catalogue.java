@@ -1,7 +1,14 @@
 package ringout.check;
 
 import java.util.List;
+import ringout.check.address.AddressMissing;
+import ringout.check.address.AddressOutOfRange;
+import ringout.check.address.BusLoad;
 import ringout.check.address.DuplicateAddress;
+import ringout.check.address.EscIndex;
+import ringout.check.address.FrameMix;
+import ringout.check.address.I2cAddressClash;
+import ringout.check.address.RateMismatch;
 import ringout.check.form.Check;
 import ringout.check.signal.MotorOrder;
 import ringout.check.signal.MotorTurnsWrongWay;
@@ -16,16 +23,58 @@ import ringout.check.signal.SerialNotCrossed;
 import ringout.check.signal.SerialPolarity;
 import ringout.check.signal.TwoDrivers;
 import ringout.check.signal.WrongLevel;
+import ringout.check.topology.BusBranches;
+import ringout.check.topology.BusInPieces;
+import ringout.check.topology.BusRing;
+import ringout.check.topology.BusesBridged;
+import ringout.check.topology.HalfPair;
+import ringout.check.topology.ListedTwice;
+import ringout.check.topology.LooseEndOfLead;
+import ringout.check.topology.OrphanUnit;
+import ringout.check.topology.PairNotTwisted;
+import ringout.check.topology.PairSwapped;
+import ringout.check.topology.PathMissing;
+import ringout.check.topology.RequiredPlugOpen;
+import ringout.check.topology.StubTooLong;
 import ringout.check.topology.TerminatorCount;
+import ringout.check.topology.TerminatorLeaves;
 import ringout.check.topology.TerminatorNotAtEnd;
+import ringout.check.topology.TrunkTooLong;
+import ringout.check.topology.UnitLooped;
+import ringout.check.topology.WrongPort;
 
 /** Every check, in the order of the families T, A, P, S, M, R, B, X and of its code. */
 public final class Catalogue {
     private static final List<Check> TOPOLOGY = List.of(
+            new OrphanUnit(), // T01
+            new RequiredPlugOpen(), // T02
+            new LooseEndOfLead(), // T03
+            new BusInPieces(), // T04
+            new WrongPort(), // T05
             new TerminatorCount(), // T06
-            new TerminatorNotAtEnd()); // T07
+            new TerminatorNotAtEnd(), // T07
+            new StubTooLong(), // T08
+            new BusRing(), // T09
+            new BusBranches(), // T10
+            new TrunkTooLong(), // T11
+            new PairSwapped(), // T12
+            new HalfPair(), // T13
+            new PairNotTwisted(), // T14
+            new BusesBridged(), // T15
+            new TerminatorLeaves(), // T17
+            new ListedTwice(), // T19
+            new UnitLooped(), // T20
+            new PathMissing()); // T21
 
-    private static final List<Check> ADDRESS = List.of(new DuplicateAddress()); // A01
+    private static final List<Check> ADDRESS = List.of(
+            new DuplicateAddress(), // A01
+            new AddressMissing(), // A02
+            new AddressOutOfRange(), // A03
+            new RateMismatch(), // A04
+            new FrameMix(), // A05
+            new BusLoad(), // A06
+            new EscIndex(), // A07
+            new I2cAddressClash()); // A08
 
     private static final List<Check> SIGNAL = List.of(
             new TwoDrivers(), // S01

@@ -13,6 +13,7 @@ import ringout.model.Pin;
 import ringout.model.PinRole;
 import ringout.model.Plug;
 import ringout.model.UnitType;
+import ringout.model.shape.Shape;
 
 /**
  * The pins of a unit type in one row, and the points inside that join them. Pins are numbered through all plugs in the
@@ -27,6 +28,7 @@ public final class TypeLayout {
     private final Map<String, Integer> points = new LinkedHashMap<>();
     private final Map<String, Integer> plugByName = new HashMap<>();
     private final List<Map<String, Integer>> pinByName = new ArrayList<>();
+    private final List<BusPort> busPorts;
 
     /** Lays out a type. */
     public TypeLayout(UnitType type) {
@@ -47,6 +49,7 @@ public final class TypeLayout {
             }
         }
         innerPoints();
+        busPorts = findBusPorts();
     }
 
     private void name(Plug plug, int index) {
@@ -96,7 +99,8 @@ public final class TypeLayout {
                     case ZERO_V -> inside.orElse("0V");
                     case PACK_PLUS -> inside.orElse("+");
                     case PACK_MINUS -> inside.orElse("-");
-                    case CAN_H, CAN_L, SCL, SDA, PAIR_P, PAIR_N ->
+                    case CAN_H, CAN_L, SCL, SDA -> legPoint(plug, inside.orElse(plug.name()), role);
+                    case PAIR_P, PAIR_N ->
                         inside.map(port -> legPoint(plug, port, role)).orElse("");
                     case SUPPLY_IN, SUPPLY_OUT, SUPPLY_THROUGH, PASSIVE -> inside.orElse("");
                     default -> "";
@@ -205,7 +209,38 @@ public final class TypeLayout {
 
     /** A bus port of the type by name. */
     public Optional<BusPort> port(String name) {
-        return type.ports().stream().filter(port -> port.name().equals(name)).findFirst();
+        for (BusPort port : type.ports()) {
+            if (port.name().equals(name)) {
+                return Optional.of(port);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * The bus ports of the type, and one of which nothing is known for every CAN pin whose port the type does not
+     * describe. A pin that names no port belongs to a port named as its plug.
+     */
+    public List<BusPort> busPorts() {
+        return busPorts;
+    }
+
+    private List<BusPort> findBusPorts() {
+        Map<String, BusPort> ports = new LinkedHashMap<>();
+        type.ports().forEach(port -> ports.putIfAbsent(port.name(), port));
+        for (int i = 0; i < pins.size(); i++) {
+            if (pins.get(i).role().is(PinRole.CAN_H) || pins.get(i).role().is(PinRole.CAN_L)) {
+                String name =
+                        pins.get(i).inside().or(type.plugs().get(plugOfPin[i]).name());
+                ports.computeIfAbsent(name, TypeLayout::undescribed);
+            }
+        }
+        return List.copyOf(ports.values());
+    }
+
+    private static BusPort undescribed(String name) {
+        Shape<BusPort> shape = Shape.of(BusPort.class);
+        return shape.with(shape.empty(), "name", name);
     }
 
     private static String fold(String name) {

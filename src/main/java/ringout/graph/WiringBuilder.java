@@ -9,6 +9,7 @@ import ringout.model.InnerPart;
 import ringout.model.Lead;
 import ringout.model.PinRole;
 import ringout.model.TerminatorFit;
+import ringout.model.TerminatorState;
 import ringout.model.UnitType;
 
 /** Gives every pin, point and conductor its vertex and lays the edges. */
@@ -121,11 +122,19 @@ final class WiringBuilder {
                 part(new Part.Inner(unit, inner), from.get(), to.get(), zero);
             }
         }
-        for (BusPort port : type.ports()) {
-            if (!port.terminator().is(TerminatorFit.NONE)) {
+        for (BusPort port : directory.layout(unit).busPorts()) {
+            if (!port.terminator().is(TerminatorFit.NONE) || setOn(unit, port)) {
                 terminator(unit, port);
             }
         }
+    }
+
+    /** A terminator where the type says there is none, but the unit is listed with one: what was seen wins. */
+    private boolean setOn(int unit, BusPort port) {
+        return PortSettings.of(directory.unit(unit), port.name())
+                .flatMap(setting -> setting.terminator().known())
+                .filter(state -> state != TerminatorState.OFF && state != TerminatorState.NONE)
+                .isPresent();
     }
 
     private void part(Part.Origin origin, int from, int to, int zero) {

@@ -10,22 +10,20 @@ import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
 import ringout.finding.Draft;
 import ringout.finding.Severity;
-import ringout.graph.PortSettings;
-import ringout.graph.bus.BusHub;
-import ringout.graph.bus.BusSegment;
 import ringout.graph.bus.Buses;
 import ringout.model.Datum;
-import ringout.model.PortSetting;
 import ringout.model.Unit;
 
 /**
  * Two members of one bus with the same node address.
  *
- * <p>Why it matters: both answer to the same calls; one unit "comes and goes", and each works alone on the bench.
+ * <p>Why it matters: both answer to the same calls; one unit "comes and goes", its uptime jumps, and each works alone on the
+ * bench.
  *
- * <p>Condition: equal addresses within one piece of bus. A unit may carry the same address on two buses.
+ * <p>Condition: equal addresses of two units within one piece of bus. A unit may carry the same address on two buses. An
+ * address that is given out on the bus is unset by design.
  *
- * <p>Does not see: addresses given out on the bus, addresses not recorded (A02).
+ * <p>Does not see: addresses given out on the bus, addresses of units not joined in this state.
  *
  * <p>Reference: DroneCAN specification, section 4.1 (node identity).
  */
@@ -38,46 +36,67 @@ import ringout.model.Unit;
 public final class DuplicateAddress implements Check {
     @Override
     public void look(Situation at, Outcomes out) {
-        Buses buses = Buses.of(at.circuit());
-        for (BusSegment segment : buses.segments()) {
-            Map<Integer, List<Unit>> byAddress = new TreeMap<>();
-            for (int hub : segment.hubs()) {
-                address(at, buses.hubs().get(hub), byAddress);
-            }
-            if (!byAddress.isEmpty() && !segment.links().isEmpty()) {
-                out.looked();
-                byAddress.forEach((address, units) -> look(out, buses, segment, address, units));
-            }
+        for (Members members : Members.all(Buses.of(at.circuit()))) {
+            look(out, members);
         }
     }
 
-    private static void address(Situation at, BusHub hub, Map<Integer, List<Unit>> byAddress) {
-        if (hub.member() && !at.directory().isJoint(hub.unit())) {
-            Unit unit = at.directory().unit(hub.unit());
-            Datum<Integer> address =
-                    PortSettings.of(unit, hub.port()).map(PortSetting::address).orElse(Datum.notAsked());
+    private static void look(Outcomes out, Members members) {
+        Map<Integer, List<Members.Member>> byAddress = new TreeMap<>();
+        List<Members.Member> open = new ArrayList<>();
+        boolean given = members.allocator().is(true);
+        for (Members.Member node : members.nodes()) {
+            Datum<Integer> address = members.address(node);
             address.known()
                     .ifPresent(value -> byAddress
                             .computeIfAbsent(value, key -> new ArrayList<>())
-                            .add(unit));
+                            .add(node));
+            if (address.isMissing() && !given) {
+                open.add(node);
+            }
         }
+        if (open.isEmpty() && members.nodes().size() > 1) {
+            out.looked();
+        }
+        byAddress.forEach((address, nodes) -> {
+            if (address != 0
+                    && nodes.stream().map(Members.Member::unit).distinct().count() > 1) {
+                out.finding(draft(members, address, nodes));
+            }
+        });
+        members.ask(out, "address", "read it from the unit with everything else unplugged", open);
     }
 
-    private static void look(Outcomes out, Buses buses, BusSegment segment, int address, List<Unit> units) {
-        if (units.size() < 2) {
-            return;
-        }
-        String names = String.join(" and ", units.stream().map(Unit::ref).toList());
+    private static Draft draft(Members members, int address, List<Members.Member> nodes) {
+        List<String> units =
+                nodes.stream().map(node -> node.unit().ref()).distinct().toList();
+        String names = String.join(" and ", units);
         Draft draft = Draft.of(
-                        Severity.S2,
-                        "duplicate address: " + address + " is used by " + names + " on " + buses.name(segment))
-                .about(units.stream().map(Unit::ref).toList())
+                        Severity.S2, "duplicate address: " + address + " is used by " + names + " on " + members.name())
+                .about(units)
                 .sum("address " + address + " of " + names + ", every address once on a bus")
                 .source("DroneCAN specification, section 4.1")
                 .why("one of them comes and goes, bus errors only with both plugged")
-                .meter("unplug one of the two: the other stays listed under " + address)
-                .fix("give " + names.replace(" and ", " or ") + " a free address");
-        units.forEach(unit -> draft.at(unit, "address"));
-        out.finding(draft);
+                .meter("unplug one of them: another stays listed under " + address)
+                .fix("give " + String.join(" or ", units) + " a free address: " + free(members))
+                .explains("A07");
+        for (Members.Member node : nodes) {
+            Unit unit = node.unit();
+            draft.at(unit, "address").input(members.address(node));
+        }
+        members.bridges().forEach(draft::cause);
+        return draft;
+    }
+
+    /** The lowest address nobody has, of those for units. */
+    private static int free(Members members) {
+        List<Integer> used = members.nodes().stream()
+                .flatMap(node -> members.address(node).known().stream())
+                .toList();
+        int free = AddressOutOfRange.LOWEST;
+        while (used.contains(free)) {
+            free++;
+        }
+        return free;
     }
 }

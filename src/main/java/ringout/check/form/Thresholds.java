@@ -9,6 +9,44 @@ public final class Thresholds {
     /** Longest stub or overhang of a terminated bus. */
     public static final Threshold BUS_STUB = new Threshold("bus.stub", 300, "mm", DRONECAN_8);
 
+    /** Longest sum of all stubs of a bus at 1 Mbit/s. */
+    public static final Threshold BUS_STUB_SUM = new Threshold("bus.stub-sum", 1000, "mm", "judgement");
+
+    /** What a T-adapter adds to a stub. */
+    public static final Threshold BUS_TEE = new Threshold("bus.tee", 20, "mm", "judgement");
+
+    /** Longest trunk at 1 Mbit/s. */
+    public static final Threshold BUS_TRUNK_1000 = new Threshold("bus.trunk-1000", 40_000, "mm", DRONECAN_8);
+
+    /** Longest trunk at 500 kbit/s. */
+    public static final Threshold BUS_TRUNK_500 = new Threshold("bus.trunk-500", 100_000, "mm", DRONECAN_8);
+
+    /** Longest trunk at 250 kbit/s. */
+    public static final Threshold BUS_TRUNK_250 = new Threshold("bus.trunk-250", 250_000, "mm", DRONECAN_8);
+
+    /** Longest trunk at 125 kbit/s and below. */
+    public static final Threshold BUS_TRUNK_125 = new Threshold("bus.trunk-125", 500_000, "mm", DRONECAN_8);
+
+    /** Longest trunk at the rate of a faster data phase; no value but a project's own. */
+    public static final Threshold BUS_TRUNK_DATA = new Threshold("bus.trunk-data", 0, "mm", "no general value");
+
+    /** Longest differential lead that need not be twisted. */
+    public static final Threshold PAIR_UNTWISTED =
+            new Threshold("pair.untwisted", 300, "mm", "common practice, no source");
+
+    /** Longest run of a pair beside a power pair. */
+    public static final Threshold PAIR_BESIDE = new Threshold("pair.beside", 100, "mm", "common practice, no source");
+
+    /** Current from which a power pair disturbs an untwisted pair beside it. */
+    public static final Threshold PAIR_BESIDE_CURRENT =
+            new Threshold("pair.beside-current", 20, "A", "common practice, no source");
+
+    /** Load of a bus worth a look. */
+    public static final Threshold BUS_LOAD_WARN = new Threshold("bus.load-warn", 50, "%", "common practice, no source");
+
+    /** Highest load of a bus. */
+    public static final Threshold BUS_LOAD = new Threshold("bus.load", 70, "%", "common practice, no source");
+
     /** Longest signal lead that may run without its return. */
     public static final Threshold SIGNAL_RETURN =
             new Threshold("signal.return", 300, "mm", "common practice, no source");
@@ -17,6 +55,20 @@ public final class Thresholds {
 
     /** All of them. */
     public static List<Threshold> all() {
-        return List.of(BUS_STUB, SIGNAL_RETURN);
+        return List.of(
+                BUS_STUB,
+                BUS_STUB_SUM,
+                BUS_TEE,
+                BUS_TRUNK_1000,
+                BUS_TRUNK_500,
+                BUS_TRUNK_250,
+                BUS_TRUNK_125,
+                BUS_TRUNK_DATA,
+                PAIR_UNTWISTED,
+                PAIR_BESIDE,
+                PAIR_BESIDE_CURRENT,
+                BUS_LOAD_WARN,
+                BUS_LOAD,
+                SIGNAL_RETURN);
     }
 }

@@ -2,7 +2,6 @@ package ringout.check.topology;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Outcomes;
@@ -11,13 +10,9 @@ import ringout.check.form.Threshold;
 import ringout.check.form.Thresholds;
 import ringout.finding.Draft;
 import ringout.finding.Severity;
-import ringout.finding.Sketch;
 import ringout.graph.Trail;
-import ringout.graph.bus.BusHub;
 import ringout.graph.bus.BusSegment;
 import ringout.graph.bus.Buses;
-import ringout.graph.bus.TerminatorAt;
-import ringout.graph.bus.Trunk;
 import ringout.model.Lead;
 
 /**
@@ -26,10 +21,11 @@ import ringout.model.Lead;
  * <p>Why it matters: what hangs beyond a terminator reflects at full bit rate, while a meter still reads 60 ohm with
  * everything mated; only pulling the end plug tells.
  *
- * <p>Formula: length of lead in mm from the end of the terminated trunk to the member, against the stub limit (S2 above it,
- * S4 below).
+ * <p>Formula: length of lead in m from the end of the terminated trunk to the farthest member beyond it, against the stub
+ * limit (S2 above it, S4 below).
  *
- * <p>Does not see: branches in the middle of the trunk (T08), wrong counts (T06), the branch inside a unit.
+ * <p>Does not see: branches in the middle of the trunk (T08), wrong counts (T06), the branch inside a unit, a state with
+ * something taken off (T17).
  *
  * <p>Reference: DroneCAN specification, section 8 (0.3 m at any rate).
  */
@@ -42,83 +38,70 @@ import ringout.model.Lead;
 public final class TerminatorNotAtEnd implements Check {
     @Override
     public void look(Situation at, Outcomes out) {
+        if (Removals.judgedElsewhere(at)) {
+            return;
+        }
         Buses buses = Buses.of(at.circuit());
         for (BusSegment segment : buses.segments()) {
-            if (segment.on().size() == 2
-                    && segment.unknown().isEmpty()
-                    && segment.links().size() > 0) {
-                look(at, out, buses, Trunk.of(buses, segment), segment);
+            Termination termination = new Termination(buses, segment);
+            if (segment.wired() && termination.unknown()) {
+                termination.ask(out);
+            } else if (segment.wired() && termination.count() == Termination.RIGHT) {
+                out.looked();
+                termination.overhangs().forEach(over -> look(at, out, buses, segment, over));
             }
         }
     }
 
-    private static void look(Situation at, Outcomes out, Buses buses, Trunk trunk, BusSegment segment) {
-        if (!trunk.terminated()) {
-            return;
-        }
-        out.looked();
+    private static void look(Situation at, Outcomes out, Buses buses, BusSegment segment, Termination.Overhang over) {
         Threshold limit = at.limit(Thresholds.BUS_STUB);
-        for (Trunk.Branch branch : trunk.branches()) {
-            BusHub hub = buses.hubs().get(branch.hub());
-            if (branch.atEnd() && hub.member()) {
-                look(at, out, buses, new Overhang(segment, branch, hub, limit));
-            }
-        }
-    }
-
-    /** A member beyond the end of the trunk. */
-    private record Overhang(BusSegment segment, Trunk.Branch branch, BusHub hub, Threshold limit) {}
-
-    private static void look(Situation at, Outcomes out, Buses buses, Overhang over) {
-        List<Lead> leads = new ArrayList<>();
-        for (int link : over.branch().links()) {
-            leads.add(buses.links().get(link).lead());
-        }
-        List<Lead> bare =
-                leads.stream().filter(lead -> !lead.lengthMm().isKnown()).toList();
-        if (!bare.isEmpty()) {
-            bare.forEach(
-                    lead -> out.cannotTell("length of lead " + lead.id(), "measure it plug to plug", 2, lead.id()));
+        boolean far = over.branch().lengthMm() > limit.value();
+        if (!over.bare().isEmpty() && !far) {
+            Metres.ask(out, over.bare());
             return;
         }
-        Severity severity = over.branch().lengthMm() > over.limit().value() ? Severity.S2 : Severity.S4;
-        out.finding(draft(at, buses, over, leads, severity));
+        Severity severity = far ? Severity.S2 : Severity.S4;
+        out.finding(draft(at, buses, segment, over, limit).severity(severity));
     }
 
-    private static Draft draft(Situation at, Buses buses, Overhang over, List<Lead> leads, Severity severity) {
-        String member = buses.name(over.hub());
-        String end = buses.name(buses.hubs().get(over.branch().attach()));
-        double metres = over.branch().lengthMm() / 1000;
-        double limit = over.limit().value() / 1000;
+    private static Draft draft(
+            Situation at, Buses buses, BusSegment segment, Termination.Overhang over, Threshold limit) {
+        String end = buses.name(over.end());
+        String member = buses.name(over.member());
+        double mm = over.branch().lengthMm();
+        TerminatorPlan plan = new TerminatorPlan(buses, segment);
         Draft draft = Draft.of(
-                        severity,
-                        "terminator not at the end: " + buses.name(over.segment()) + " is terminated at " + end
-                                + ", but " + member + " hangs " + number(metres) + " m beyond it")
+                        Severity.S2,
+                        "terminator not at the end: " + buses.name(segment) + " is terminated at " + end + ", but "
+                                + member + " hangs " + Metres.words(mm) + " m beyond it")
                 .about(end, member)
-                .path(way(at, buses, over))
-                .sum(number(metres) + " m beyond the terminated trunk, limit " + number(limit) + " m")
-                .judged(metres, limit, "m", over.limit().source())
+                .path(at.circuit().trail(over.end().leg(), over.member().leg()).orElse(Trail.NONE))
+                .sum(sum(buses, over, limit))
+                .judged(Metres.of(mm), Metres.of(limit.value()), "m", limit.source())
                 .why("reflections at full bit rate; a meter still reads 60 ohm with everything mated")
                 .meter("pull the bus plug of " + member + " and measure into the lead: 60 ohm now, 120 ohm when right")
-                .fix("terminator: off at " + end + ", on at " + member)
-                .cause("terminators of " + buses.name(over.segment()))
-                .explains("T08", "T17")
-                .sketch(new Sketch.Misplaced(Sketch.What.TERMINATOR, end, member));
-        leads.forEach(lead -> draft.seen(lead).input(lead.lengthMm()));
-        for (TerminatorAt terminator : over.segment().on()) {
-            if (terminator.hub() == over.branch().attach()) {
-                draft.at(at.directory().unit(terminator.port().unit()), "terminator");
-            }
-        }
+                .fix(plan.words())
+                .cause(Termination.cause(buses, segment))
+                .explains("T08", "T17");
+        over.branch()
+                .links()
+                .forEach(link -> buses.links()
+                        .get(link)
+                        .leads()
+                        .forEach(lead -> draft.seen(lead).input(lead.lengthMm())));
+        plan.show(draft);
         return draft;
     }
 
-    private static Trail way(Situation at, Buses buses, Overhang over) {
-        BusHub from = buses.hubs().get(over.branch().attach());
-        return at.circuit().trail(from.high(), over.hub().high()).orElse(Trail.NONE);
-    }
-
-    private static String number(double metres) {
-        return String.format(Locale.ROOT, "%.2f", metres);
+    private static String sum(Buses buses, Termination.Overhang over, Threshold limit) {
+        List<String> parts = new ArrayList<>();
+        for (int link : over.branch().links()) {
+            Lead lead = buses.links().get(link).lead();
+            parts.add(
+                    lead.id() + " " + lead.lengthMm().known().map(Metres::words).orElse("?"));
+        }
+        String total = parts.size() > 1 ? " = " + Metres.words(over.branch().lengthMm()) : "";
+        return String.join(" + ", parts) + total + " m beyond the terminated trunk, limit "
+                + Metres.words(limit.value()) + " m";
     }
 }

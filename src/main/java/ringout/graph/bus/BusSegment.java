@@ -6,9 +6,9 @@ import java.util.List;
  * One connected piece of bus: hubs joined by whole pairs.
  *
  * @param index number among the segments
- * @param name declared name of the bus, or the port name most members use, or empty
- * @param hubs numbers of its hubs, ascending
- * @param links numbers of its pair links, ascending
+ * @param name declared name of the bus most members are on, or empty
+ * @param hubs numbers of its hubs, by name of unit and port
+ * @param links numbers of its pair links, by id of their rows
  * @param terminators terminators at its hubs that are on or not known
  */
 public record BusSegment(
@@ -21,6 +21,11 @@ public record BusSegment(
     /** Terminators of which it is not known. */
     public List<TerminatorAt> unknown() {
         return terminators.stream().filter(TerminatorAt::unknown).toList();
+    }
+
+    /** Whether it joins anything at all. */
+    public boolean wired() {
+        return !links.isEmpty();
     }
 
     /** Number of independent rings: links minus hubs plus one. */

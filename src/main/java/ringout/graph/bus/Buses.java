@@ -2,36 +2,51 @@ package ringout.graph.bus;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import ringout.graph.Circuit;
-import ringout.graph.Part;
-import ringout.graph.Terminators;
+import ringout.graph.PortSettings;
 import ringout.graph.index.Components;
 import ringout.graph.index.IndexGraph;
+import ringout.model.Bus;
+import ringout.model.BusPort;
 import ringout.model.Datum;
+import ringout.model.PortSetting;
+import ringout.model.Unit;
+import ringout.model.UnitKind;
 
 /** All two-wire buses of a circuit. Hubs are vertices, links are edges of {@link #graph}, segments its components. */
 public final class Buses {
+    private static final int NAMED = 4;
+
     private final Circuit circuit;
     private final HubFinder finder;
     private final List<BusHub> hubs;
     private final List<BusLink> links;
     private final IndexGraph graph;
-    private final List<BusSegment> segments;
+    private final List<Optional<String>> declared;
     private final int[] segmentOf;
+    private final List<BusSegment> segments;
+    private final Map<Integer, Trunk> trunks = new HashMap<>();
 
     private Buses(Circuit circuit) {
         this.circuit = circuit;
-        this.finder = new HubFinder(circuit);
+        Runs runs = new Runs(circuit.wiring());
+        this.finder = new HubFinder(circuit, runs);
         this.hubs = List.copyOf(finder.hubs());
-        this.links = List.copyOf(new LinkFinder(circuit, finder).links());
+        this.links = List.copyOf(new LinkFinder(circuit, finder, runs).links());
         int[] from = links.stream().mapToInt(BusLink::from).toArray();
         int[] to = links.stream().mapToInt(BusLink::to).toArray();
         this.graph = IndexGraph.undirected(hubs.size(), from, to)
                 .onlyEdges(link -> links.get(link).pair());
+        BusNames names = BusNames.of(circuit);
+        this.declared = hubs.stream()
+                .map(hub -> hub.member() ? names.declared(hub.unit(), hub.typePort()) : Optional.<String>empty())
+                .toList();
         Components components = Components.of(graph);
         this.segmentOf = new int[hubs.size()];
         for (int hub = 0; hub < hubs.size(); hub++) {
@@ -55,13 +70,17 @@ public final class Buses {
         links.stream()
                 .filter(BusLink::pair)
                 .forEach(link -> linksOf.get(segmentOf[link.from()]).add(link.index()));
-        terminators(terminatorsOf);
+        new TerminatorFinder(circuit, finder, hubs)
+                .found()
+                .forEach(at -> terminatorsOf.get(segmentOf[at.hub()]).add(at));
         List<BusSegment> found = new ArrayList<>();
         for (int i = 0; i < components.count(); i++) {
             List<Integer> members = new ArrayList<>();
             for (int hub : components.members(i)) {
                 members.add(hub);
             }
+            members.sort(byName());
+            linksOf.get(i).sort(byRow());
             found.add(new BusSegment(
                     i,
                     name(members),
@@ -72,33 +91,25 @@ public final class Buses {
         return Collections.unmodifiableList(found);
     }
 
-    private void terminators(List<List<TerminatorAt>> terminatorsOf) {
-        Map<Long, Integer> hubByPort = new HashMap<>();
-        for (Part part : circuit.wiring().parts()) {
-            if (part.origin() instanceof Part.Terminator terminator && circuit.aboard(terminator.unit())) {
-                Terminators.Seen seen = Terminators.state(circuit, terminator);
-                int hub = hubAt(part, hubByPort);
-                if (hub >= 0 && seen != Terminators.Seen.OFF) {
-                    terminatorsOf.get(segmentOf[hub]).add(new TerminatorAt(hub, part, terminator, seen));
-                }
-            }
-        }
+    /** By unit and port, so that nothing depends on the order of rows. */
+    private Comparator<Integer> byName() {
+        return Comparator.comparing((Integer hub) -> name(hubs.get(hub)))
+                .thenComparing(hub -> hubs.get(hub).port())
+                .thenComparing(hub -> circuit.wiring().name(hubs.get(hub).leg()));
     }
 
-    private int hubAt(Part part, Map<Long, Integer> hubByPort) {
-        if (hubByPort.isEmpty()) {
-            for (BusHub hub : hubs) {
-                hubByPort.put((long) hub.high(), hub.index());
-            }
-        }
-        return hubByPort.getOrDefault((long) part.from(), -1);
+    /** By the id of the row, short ids first. */
+    private Comparator<Integer> byRow() {
+        return Comparator.comparing(
+                        (Integer link) -> links.get(link).lead().id().length())
+                .thenComparing(link -> links.get(link).lead().id());
     }
 
     private String name(List<Integer> members) {
         Map<String, Integer> votes = new HashMap<>();
         String best = "";
         for (int hub : members) {
-            String name = declared(hub).orElse("");
+            String name = declared.get(hub).orElse("");
             if (!name.isEmpty()) {
                 int count = votes.merge(name, 1, Integer::sum);
                 int most = best.isEmpty() ? 0 : votes.getOrDefault(best, 0);
@@ -110,7 +121,7 @@ public final class Buses {
 
     /** The bus a hub is declared on: by the setting of its port, by a bus that lists it, or by nothing. */
     public Optional<String> declared(int hub) {
-        return BusNames.of(circuit).declared(hubs.get(hub));
+        return declared.get(hub);
     }
 
     /** All hubs. */
@@ -133,6 +144,16 @@ public final class Buses {
         return segments.get(segmentOf[hub.index()]);
     }
 
+    /** The trunk of a segment, found once. */
+    public Trunk trunk(BusSegment segment) {
+        Trunk known = trunks.get(segment.index());
+        if (known == null) {
+            known = new Trunk(this, segment);
+            trunks.put(segment.index(), known);
+        }
+        return known;
+    }
+
     /** The pair graph: hubs as vertices, pair links as edges (single-leg links hidden). */
     public IndexGraph graph() {
         return graph;
@@ -140,11 +161,11 @@ public final class Buses {
 
     /** The hub a pin belongs to, if any. */
     public Optional<BusHub> hubOfPin(int pin) {
-        int hub = finder.hubOfPin(pin);
+        int hub = finder.hubOf(pin);
         return hub < 0 ? Optional.empty() : Optional.of(hubs.get(hub));
     }
 
-    /** Name of a hub: the unit, with its port when the unit has several hubs. */
+    /** Name of a hub: its unit or joint. */
     public String name(BusHub hub) {
         return circuit.wiring().directory().name(hub.unit());
     }
@@ -154,13 +175,64 @@ public final class Buses {
         if (!segment.name().isEmpty()) {
             return "bus " + segment.name();
         }
-        return "bus at "
-                + String.join(
-                        ", ",
-                        segment.hubs().stream()
-                                .limit(4)
-                                .map(h -> name(hubs.get(h)))
-                                .toList());
+        List<String> members = segment.hubs().stream()
+                .map(hubs::get)
+                .filter(BusHub::member)
+                .map(this::name)
+                .distinct()
+                .sorted()
+                .toList();
+        return "bus of " + members.stream().limit(NAMED).collect(Collectors.joining(", "))
+                + (members.size() > NAMED ? " and others" : "");
+    }
+
+    /** What is declared of a segment, if its bus is declared. */
+    public Optional<Bus> declaration(BusSegment segment) {
+        return circuit.wiring().aircraft().buses().stream()
+                .filter(bus -> bus.name().equals(segment.name()))
+                .findFirst();
+    }
+
+    /** The rate of a segment in kbit/s: as its bus is declared, else what all members that have one are set to. */
+    public Datum<Double> rateKbit(BusSegment segment) {
+        Datum<Double> declaredRate = declaration(segment).map(Bus::rateKbit).orElse(Datum.notAsked());
+        if (!declaredRate.isMissing()) {
+            return declaredRate;
+        }
+        List<Datum<Double>> set = nodes(segment).stream()
+                .map(hub -> setting(hub).map(PortSetting::rateKbit).orElse(Datum.notAsked()))
+                .filter(Datum::isKnown)
+                .toList();
+        boolean agreed = set.stream().map(rate -> rate.or(0.0)).distinct().count() == 1;
+        return agreed ? set.get(0) : declaredRate;
+    }
+
+    /** The hubs of a segment that talk: members other than terminator plugs. */
+    public List<BusHub> nodes(BusSegment segment) {
+        List<BusHub> nodes = new ArrayList<>();
+        for (int index : segment.hubs()) {
+            BusHub hub = hubs.get(index);
+            if (hub.member()
+                    && !circuit.wiring().directory().type(hub.unit()).kind().is(UnitKind.TERMINATOR)) {
+                nodes.add(hub);
+            }
+        }
+        return nodes;
+    }
+
+    /** The unit of a member. */
+    public Unit unit(BusHub member) {
+        return circuit.wiring().directory().unit(member.unit());
+    }
+
+    /** How the port of a member is set, if the list says. */
+    public Optional<PortSetting> setting(BusHub member) {
+        return PortSettings.of(unit(member), member.typePort());
+    }
+
+    /** The port of a member, if its type describes it. */
+    public Optional<BusPort> port(BusHub member) {
+        return circuit.wiring().directory().layout(member.unit()).port(member.typePort());
     }
 
     /** Length of a link in mm. */

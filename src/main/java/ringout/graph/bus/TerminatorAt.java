@@ -1,17 +1,26 @@
 package ringout.graph.bus;
 
-import ringout.graph.Part;
 import ringout.graph.Terminators;
 
 /**
- * A terminator at its place on a bus.
+ * A terminator at its place on a bus: of a port, or made of resistors inside a unit.
  *
  * @param hub the hub it sits at
- * @param part the part
- * @param port the port it belongs to
+ * @param unit number of the unit it belongs to
  * @param seen whether it is in the circuit
+ * @param how how it is fitted
  */
-public record TerminatorAt(int hub, Part part, Part.Terminator port, Terminators.Seen seen) {
+public record TerminatorAt(int hub, int unit, Terminators.Seen seen, How how) {
+    /** How a terminator is fitted. */
+    public enum How {
+        /** By a switch, a jumper or a parameter. */
+        SWITCH,
+        /** A plug of its own. */
+        PLUG,
+        /** Built in for good. */
+        BUILT_IN
+    }
+
     /** Whether it is known to be in the circuit. */
     public boolean on() {
         return seen == Terminators.Seen.ON;

@@ -1,135 +1,146 @@
 package ringout.graph.bus;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import ringout.graph.index.BreadthFirst;
+import ringout.graph.index.IndexGraph;
+import ringout.graph.index.PathSearch;
+import ringout.graph.index.Stubs;
+import ringout.graph.index.Trees;
+import ringout.graph.index.Walk;
+import ringout.model.Datum;
 import ringout.model.Lead;
 
 /**
  * The trunk of a bus segment and what hangs off it. With exactly two terminators in the circuit the trunk is the path
- * between them; otherwise it is the longest path. Stub limits are measured from this path. In a ring the way with the
- * fewest leads is taken.
+ * between them; otherwise it is the longest path. Stub limits are measured from this path. In a ring the ways with the
+ * fewest leads are taken. A lead without a length counts as zero and is named by {@link #withoutLength}.
  */
 public final class Trunk {
     /**
-     * What hangs off the trunk.
+     * What hangs off the trunk at one place: a lead and everything behind it.
      *
-     * @param hub the hub
-     * @param attach the hub of the trunk it hangs at
-     * @param lengthMm lead from there to here in mm, without the branch inside the unit
-     * @param links leads from there to here
+     * @param foot the hub of the trunk it hangs at
+     * @param tip the hub farthest from the trunk
+     * @param links leads from the foot to the tip
+     * @param lengthMm their length together
+     * @param totalMm length of all leads of this branch, side branches too
+     * @param all all leads of this branch
+     * @param hubs all hubs of this branch
      * @param atEnd whether it hangs at an end of the trunk
      */
-    public record Branch(int hub, int attach, double lengthMm, List<Integer> links, boolean atEnd) {}
+    public record Branch(
+            int foot,
+            int tip,
+            List<Integer> links,
+            double lengthMm,
+            double totalMm,
+            List<Integer> all,
+            List<Integer> hubs,
+            boolean atEnd) {}
+
+    /** So little that it only decides between ways of equal length: the one with more leads is the longer one. */
+    private static final double TIE_MM = 1e-6;
 
     private final Buses buses;
     private final BusSegment segment;
+    private final Map<Integer, Integer> numbers = new HashMap<>();
+    private final IndexGraph tree;
     private final boolean terminated;
-    private final List<Integer> hubs;
-    private final List<Integer> links;
-    private final double lengthMm;
+    private final Walk longest;
+    private final Walk path;
     private final List<Branch> branches;
 
-    private Trunk(Buses buses, BusSegment segment) {
+    Trunk(Buses buses, BusSegment segment) {
         this.buses = buses;
         this.segment = segment;
+        for (int hub : segment.hubs()) {
+            numbers.put(hub, numbers.size());
+        }
+        this.tree = tree();
         List<TerminatorAt> on = segment.on();
         this.terminated = on.size() == 2 && on.get(0).hub() != on.get(1).hub();
-        int start = terminated ? on.get(0).hub() : farthest(segment.hubs().get(0));
-        int end = terminated ? on.get(1).hub() : farthest(start);
-        Spread spread = spread(start);
-        this.links = Collections.unmodifiableList(spread.linksTo(end));
-        this.hubs = Collections.unmodifiableList(spread.hubsTo(end));
-        this.lengthMm = spread.lengthMm.getOrDefault(end, 0.0);
+        this.longest = Trees.longestPath(tree, edge -> length(edge) + TIE_MM, 0);
+        this.path = terminated
+                ? new PathSearch(tree)
+                        .fewestEdges(local(on.get(0).hub()), local(on.get(1).hub()))
+                        .orElseThrow()
+                : longest;
         this.branches = Collections.unmodifiableList(findBranches());
     }
 
-    /** The trunk of a segment. */
-    public static Trunk of(Buses buses, BusSegment segment) {
-        return new Trunk(buses, segment);
+    /** The segment with its hubs numbered from 0, without the leads that close rings. */
+    private IndexGraph tree() {
+        int count = segment.links().size();
+        int[] from = new int[count];
+        int[] to = new int[count];
+        for (int i = 0; i < count; i++) {
+            BusLink link = buses.links().get(segment.links().get(i));
+            from[i] = local(link.from());
+            to[i] = local(link.to());
+        }
+        IndexGraph whole = IndexGraph.undirected(segment.hubs().size(), from, to);
+        return segment.rings() == 0
+                ? whole
+                : whole.onlyEdges(BreadthFirst.from(whole, 0).edges());
     }
 
-    private int farthest(int from) {
-        Spread spread = spread(from);
-        int best = from;
-        for (int hub : segment.hubs()) {
-            if (spread.lengthMm.getOrDefault(hub, 0.0) > spread.lengthMm.getOrDefault(best, 0.0)) {
-                best = hub;
-            }
-        }
-        return best;
+    private int local(int hub) {
+        Integer found = numbers.get(hub);
+        return found == null ? -1 : found;
     }
 
-    private Spread spread(int... roots) {
-        Spread spread = new Spread();
-        Deque<Integer> queue = new ArrayDeque<>();
-        for (int root : roots) {
-            spread.lengthMm.put(root, 0.0);
-            queue.add(root);
-        }
-        while (!queue.isEmpty()) {
-            int hub = queue.remove();
-            var graph = buses.graph();
-            for (int end = graph.endSlot(hub), s = graph.firstSlot(hub); s < end; s = graph.nextSlot(s, end)) {
-                int other = graph.slotVertex(s);
-                if (!spread.lengthMm.containsKey(other)) {
-                    double length = buses.lengthMm(graph.slotEdge(s)).or(0.0);
-                    spread.lengthMm.put(other, spread.lengthMm.getOrDefault(hub, 0.0) + length);
-                    spread.parent.put(other, graph.slotEdge(s));
-                    queue.add(other);
-                }
-            }
-        }
-        return spread;
+    private double length(int edge) {
+        return buses.lengthMm(segment.links().get(edge)).or(0.0);
     }
 
-    /** A breadth-first spread over the leads of the segment. */
-    private final class Spread {
-        private final Map<Integer, Double> lengthMm = new HashMap<>();
-        private final Map<Integer, Integer> parent = new HashMap<>();
-
-        List<Integer> linksTo(int hub) {
-            List<Integer> way = new ArrayList<>();
-            int at = hub;
-            for (Integer link = parent.get(at); link != null; link = parent.get(at)) {
-                way.add(link);
-                at = buses.links().get(link).other(at);
-            }
-            Collections.reverse(way);
-            return way;
+    private List<Integer> links(int[] edges) {
+        List<Integer> links = new ArrayList<>(edges.length);
+        for (int edge : edges) {
+            links.add(segment.links().get(edge));
         }
-
-        List<Integer> hubsTo(int hub) {
-            List<Integer> way = new ArrayList<>(List.of(hub));
-            int at = hub;
-            for (Integer link = parent.get(at); link != null; link = parent.get(at)) {
-                at = buses.links().get(link).other(at);
-                way.add(at);
-            }
-            Collections.reverse(way);
-            return way;
-        }
-
-        int root(int hub) {
-            return hubsTo(hub).get(0);
-        }
+        return links;
     }
 
     private List<Branch> findBranches() {
-        Spread spread = spread(hubs.stream().mapToInt(Integer::intValue).toArray());
-        List<Branch> found = new ArrayList<>();
-        for (int hub : segment.hubs()) {
-            if (!hubs.contains(hub) && spread.lengthMm.containsKey(hub)) {
-                int attach = spread.root(hub);
-                boolean atEnd = attach == hubs.get(0) || attach == hubs.get(hubs.size() - 1);
-                found.add(new Branch(hub, attach, spread.lengthMm.getOrDefault(hub, 0.0), spread.linksTo(hub), atEnd));
+        Stubs stubs = Stubs.off(tree, path, this::length);
+        List<List<Integer>> hubs = new ArrayList<>();
+        List<List<Integer>> all = new ArrayList<>();
+        stubs.all().forEach(stub -> {
+            hubs.add(new ArrayList<>());
+            all.add(new ArrayList<>());
+        });
+        for (int v = 0; v < tree.vertexCount(); v++) {
+            if (stubs.stubOf(v) >= 0) {
+                hubs.get(stubs.stubOf(v)).add(segment.hubs().get(v));
             }
         }
+        for (int e = 0; e < segment.links().size(); e++) {
+            int stub = Math.max(stubs.stubOf(tree.from(e)), stubs.stubOf(tree.to(e)));
+            if (tree.hasEdge(e) && stub >= 0) {
+                all.get(stub).add(segment.links().get(e));
+            }
+        }
+        List<Branch> found = new ArrayList<>();
+        for (int i = 0; i < hubs.size(); i++) {
+            found.add(branch(stubs, stubs.all().get(i), all.get(i), hubs.get(i)));
+        }
         return found;
+    }
+
+    private Branch branch(Stubs stubs, Stubs.Stub stub, List<Integer> all, List<Integer> hubs) {
+        return new Branch(
+                segment.hubs().get(stub.foot()),
+                segment.hubs().get(stub.tip()),
+                List.copyOf(links(stubs.pathTo(stub.tip()).edges())),
+                stub.depth(),
+                stub.total(),
+                List.copyOf(all),
+                List.copyOf(hubs),
+                stub.foot() == path.start() || stub.foot() == path.end());
     }
 
     /** Whether the trunk is the path between exactly two terminators. */
@@ -137,31 +148,54 @@ public final class Trunk {
         return terminated;
     }
 
+    /** The two hubs farthest from each other: where the terminators belong. */
+    public List<Integer> farEnds() {
+        return List.of(segment.hubs().get(longest.start()), segment.hubs().get(longest.end()));
+    }
+
+    /** Whether the segment is one line from end to end, without branches or rings. */
+    public boolean line() {
+        return segment.rings() == 0 && longest.edgeCount() == segment.links().size();
+    }
+
     /** Hubs of the trunk from one end to the other. */
     public List<Integer> hubs() {
+        List<Integer> hubs = new ArrayList<>();
+        for (int vertex : path.vertices()) {
+            hubs.add(segment.hubs().get(vertex));
+        }
         return hubs;
     }
 
     /** Links of the trunk in the same order. */
     public List<Integer> links() {
-        return links;
+        return links(path.edges());
     }
 
     /** Length of the trunk in mm, leads without a length counted as zero. */
     public double lengthMm() {
-        return lengthMm;
+        return path.sum(this::length);
     }
 
-    /** Everything off the trunk, hubs ascending. */
+    /** Everything off the trunk, along the trunk. */
     public List<Branch> branches() {
         return branches;
     }
 
     /** Leads of the segment whose length is not given. */
     public List<Lead> withoutLength() {
-        return segment.links().stream()
-                .filter(link -> !buses.lengthMm(link).isKnown())
-                .map(link -> buses.links().get(link).lead())
-                .toList();
+        return withoutLength(segment.links());
+    }
+
+    /** Leads of some links whose length is not given. */
+    public List<Lead> withoutLength(List<Integer> links) {
+        List<Lead> bare = new ArrayList<>();
+        for (int link : links) {
+            Datum<Double> length = buses.lengthMm(link);
+            if (!length.isKnown()) {
+                bare.add(buses.links().get(link).lead());
+            }
+        }
+        return bare;
     }
 }

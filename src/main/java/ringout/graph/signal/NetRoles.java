@@ -91,6 +91,11 @@ public final class NetRoles {
         return (roles[net] & bit(role)) != 0;
     }
 
+    /** The set of roles on a net, as {@link #bits} makes it. */
+    public long set(int net) {
+        return roles[net];
+    }
+
     /** Whether a net has a pin whose role is not known. */
     public boolean unknown(int net) {
         return (roles[net] & 1L << UNKNOWN) != 0;

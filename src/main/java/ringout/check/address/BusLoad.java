@@ -1,0 +1,152 @@
+package ringout.check.address;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import ringout.check.form.Check;
+import ringout.check.form.CheckInfo;
+import ringout.check.form.Outcomes;
+import ringout.check.form.Situation;
+import ringout.check.form.Threshold;
+import ringout.check.form.Thresholds;
+import ringout.finding.Draft;
+import ringout.finding.Severity;
+import ringout.graph.bus.Buses;
+import ringout.model.Datum;
+import ringout.model.Message;
+import ringout.model.shape.Scalars;
+
+/**
+ * A bus with more messages than it can carry with margin.
+ *
+ * <p>Why it matters: the messages of low priority come late or not at all, mostly when everything happens at once.
+ *
+ * <p>Formula: sum over the messages of frames a second times bits a frame, over the bit rate, in percent. A frame has 67 + 8s bits
+ * with a long and 47 + 8s with a short identifier and s data bytes, at most 80 + 10s and 55 + 10s with stuff bits; a message of
+ * more than 8 bytes goes in frames of 7 with 2 bytes of checksum. S4 above 50 %, S3 above 70 %.
+ *
+ * <p>Does not see: bursts, the response time of one message, the faster rate of a data phase.
+ *
+ * <p>Reference: ISO 11898-1 (frame form); worst-case stuffing: Davis, Burns, Bril, Lukkien, Real-Time Systems 35 (2007);
+ * limits: common practice, no source.
+ */
+@CheckInfo(
+        code = "A06",
+        name = "bus-load",
+        severity = Severity.S3,
+        since = "0.1",
+        needs = {"messages of each bus unit", "bit rate of the bus"})
+public final class BusLoad implements Check {
+    private static final int LONGEST = 8;
+
+    @Override
+    public void look(Situation at, Outcomes out) {
+        TreeSet<String> silent = new TreeSet<>();
+        for (Members members : Members.all(Buses.of(at.circuit()))) {
+            look(at, out, members, silent);
+        }
+        if (!silent.isEmpty()) {
+            out.cannotTell(
+                    "messages a second of " + String.join(", ", silent),
+                    "count them with a bus tool, or take them from the maker's data",
+                    5 * silent.size(),
+                    silent.toArray(new String[0]));
+        }
+    }
+
+    private static void look(Situation at, Outcomes out, Members members, Set<String> silent) {
+        List<Message> sent = new ArrayList<>();
+        for (Message message : at.aircraft().messages()) {
+            if (message.bus().is(members.segment().name())) {
+                sent.add(message);
+            }
+        }
+        Datum<Double> rate = members.buses().rateKbit(members.segment());
+        List<Message> vague = sent.stream().filter(message -> !counted(message)).toList();
+        List<Message> counted = sent.stream().filter(BusLoad::counted).toList();
+        boolean all = true;
+        for (Members.Member node : members.nodes()) {
+            if (sent.stream()
+                    .noneMatch(message -> message.sender().is(node.unit().ref()))) {
+                silent.add(node.unit().ref());
+                all = false;
+            }
+        }
+        vague.forEach(message -> out.cannotTell(
+                "bytes and period of message " + message.name() + " on " + members.name(),
+                "count it with a bus tool",
+                5,
+                members.name()));
+        if (!rate.isKnown()) {
+            out.cannotTell(
+                    "bit rate of " + members.name(), "read it from the parameters of a member", 3, members.name());
+            return;
+        }
+        judge(at, out, members, counted, rate, all && vague.isEmpty());
+    }
+
+    private static void judge(
+            Situation at, Outcomes out, Members members, List<Message> counted, Datum<Double> rate, boolean complete) {
+        double bits = rate.or(1.0) * 1000;
+        double load =
+                100 * counted.stream().mapToDouble(m -> perSecond(m, false)).sum() / bits;
+        double worst =
+                100 * counted.stream().mapToDouble(m -> perSecond(m, true)).sum() / bits;
+        Threshold limit = at.limit(Thresholds.BUS_LOAD);
+        Threshold warn = at.limit(Thresholds.BUS_LOAD_WARN);
+        if (load > limit.value()) {
+            out.finding(draft(members, counted, rate, load, worst, limit).severity(Severity.S3));
+        } else if (load > warn.value()) {
+            out.finding(draft(members, counted, rate, load, worst, warn).severity(Severity.S4));
+        } else if (complete && !counted.isEmpty()) {
+            out.looked();
+        }
+    }
+
+    private static boolean counted(Message message) {
+        return message.bytes().isKnown() && message.periodMs().or(0.0) > 0;
+    }
+
+    /** Bits a second of a message, without stuff bits or with as many as there can be. */
+    private static double perSecond(Message message, boolean stuffed) {
+        int bytes = message.bytes().or(0);
+        boolean extended = message.extended().or(true);
+        int frames = bytes <= LONGEST ? 1 : (bytes + 2 + LONGEST - 2) / (LONGEST - 1);
+        int data = bytes <= LONGEST ? bytes : LONGEST;
+        int bits = stuffed ? (extended ? 80 : 55) + 10 * data : (extended ? 67 : 47) + 8 * data;
+        return frames * bits * 1000.0 / message.periodMs().or(1.0);
+    }
+
+    private static Draft draft(
+            Members members, List<Message> counted, Datum<Double> rate, double load, double worst, Threshold limit) {
+        double bits = counted.stream().mapToDouble(m -> perSecond(m, false)).sum();
+        Draft draft = Draft.of(
+                        Severity.S3,
+                        "bus load: " + members.name() + " carries " + percent(load) + " %, limit "
+                                + percent(limit.value()) + " %")
+                .about(members.name())
+                .sum(counted.size() + " messages, " + percent(bits / 1000) + " kbit/s of "
+                        + Scalars.number(rate.or(0.0)) + " = " + percent(load) + " %, " + percent(worst)
+                        + " % with all stuff bits")
+                .judged(load, limit.value(), "%", limit.source())
+                .why("messages of low priority come late when everything happens at once")
+                .fix("send the heaviest message of " + members.name() + " less often: " + heaviest(counted))
+                .cause("messages of " + members.name());
+        counted.forEach(message -> draft.input(message.periodMs()));
+        return draft;
+    }
+
+    private static String heaviest(List<Message> counted) {
+        Message most = counted.get(0);
+        for (Message message : counted) {
+            most = perSecond(message, false) > perSecond(most, false) ? message : most;
+        }
+        return most.name() + " of " + most.sender().or("?");
+    }
+
+    private static String percent(double value) {
+        return String.format(Locale.ROOT, "%.0f", value);
+    }
+}

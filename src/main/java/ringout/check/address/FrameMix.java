@@ -1,0 +1,92 @@
+package ringout.check.address;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import ringout.check.form.Check;
+import ringout.check.form.CheckInfo;
+import ringout.check.form.Outcomes;
+import ringout.check.form.Situation;
+import ringout.finding.Draft;
+import ringout.finding.Severity;
+import ringout.graph.bus.Buses;
+import ringout.model.Bus;
+import ringout.model.BusPort;
+import ringout.model.Datum;
+import ringout.model.FrameForm;
+
+/**
+ * A unit that knows only classic frames on a bus with flexible-data frames.
+ *
+ * <p>Why it matters: it takes each such frame for an error and destroys it.
+ *
+ * <p>Condition: the bus is declared for flexible frames, or a unit on it sends them and the bus is not declared classic, while
+ * another unit knows classic frames only.
+ *
+ * <p>Does not see: units set to classic frames although their bus is declared otherwise.
+ *
+ * <p>Reference: ISO 11898-1 (classic and flexible data rate frames).
+ */
+@CheckInfo(
+        code = "A05",
+        name = "frame-mix",
+        severity = Severity.S2,
+        since = "0.1",
+        needs = {"frame form of each bus unit"})
+public final class FrameMix implements Check {
+    @Override
+    public void look(Situation at, Outcomes out) {
+        for (Members members : Members.all(Buses.of(at.circuit()))) {
+            look(out, members);
+        }
+    }
+
+    private static void look(Outcomes out, Members members) {
+        Optional<FrameForm> declared =
+                members.buses().declaration(members.segment()).map(Bus::frame).flatMap(Datum::known);
+        List<Members.Member> flexible = with(members, FrameForm.FLEXIBLE);
+        List<Members.Member> classic = with(members, FrameForm.CLASSIC);
+        List<Members.Member> open = members.nodes().stream()
+                .filter(node -> frame(members, node).isMissing())
+                .toList();
+        boolean sent = declared.map(form -> form == FrameForm.FLEXIBLE).orElse(!flexible.isEmpty());
+        if (sent) {
+            classic.forEach(node -> out.finding(draft(members, node, flexible, declared.isPresent())));
+        }
+        boolean harmless = declared.filter(form -> form == FrameForm.CLASSIC).isPresent();
+        if (open.isEmpty() || harmless) {
+            out.looked();
+        } else {
+            members.ask(out, "frame form", "look it up in the maker's data", open);
+        }
+    }
+
+    private static Datum<FrameForm> frame(Members members, Members.Member node) {
+        return members.port(node).map(BusPort::frame).orElse(Datum.notAsked());
+    }
+
+    private static List<Members.Member> with(Members members, FrameForm form) {
+        return members.nodes().stream()
+                .filter(node -> frame(members, node).is(form))
+                .toList();
+    }
+
+    private static Draft draft(Members members, Members.Member node, List<Members.Member> flexible, boolean declared) {
+        String senders = flexible.stream().map(Members.Member::words).collect(Collectors.joining(", "));
+        String who =
+                declared ? members.name() + " is declared for flexible frames" : senders + " sends flexible frames";
+        Draft draft = Draft.of(
+                        Severity.S2, "frame forms mixed: " + node.words() + " knows classic frames only, but " + who)
+                .about(node.unit().ref())
+                .at(node.unit(), "frame")
+                .sum("classic: " + node.words() + "; flexible: " + (senders.isEmpty() ? members.name() : senders))
+                .source("ISO 11898-1")
+                .why("it destroys every flexible frame as an error")
+                .meter("unplug " + node.unit().ref() + ": the errors stop")
+                .fix("set " + members.name() + " to classic frames everywhere, or take "
+                        + node.unit().ref() + " off it");
+        draft.cause("frames of " + members.name());
+        members.bridges().forEach(draft::cause);
+        return draft;
+    }
+}

@@ -1,0 +1,120 @@
+package ringout.check.topology;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import ringout.check.form.Check;
+import ringout.check.form.CheckInfo;
+import ringout.check.form.Outcomes;
+import ringout.check.form.Situation;
+import ringout.finding.Draft;
+import ringout.finding.Severity;
+import ringout.graph.bus.BusHub;
+import ringout.graph.bus.Buses;
+import ringout.model.Bus;
+import ringout.text.Nearest;
+
+/**
+ * Members declared on one bus that are not joined.
+ *
+ * <p>Why it matters: the pieces do not hear each other, and each piece is terminated wrong.
+ *
+ * <p>Condition: the members declared on a bus lie in more than one piece, where only leads with H and L both intact join.
+ * S4 when each piece is a whole bus with its own controller and two terminators: then two buses share a name.
+ *
+ * <p>Does not see: units nobody declared on a bus; what a state takes off on purpose.
+ *
+ * <p>Reference: common practice, no source.
+ */
+@CheckInfo(
+        code = "T04",
+        name = "bus-in-pieces",
+        severity = Severity.S2,
+        since = "0.1",
+        needs = {"declared bus of each member", "role of each pin of the bus leads"})
+public final class BusInPieces implements Check {
+    @Override
+    public void look(Situation at, Outcomes out) {
+        if (Removals.judgedElsewhere(at)) {
+            return;
+        }
+        UnknownLegs unknown = UnknownLegs.of(at);
+        Buses buses = Buses.of(at.circuit());
+        Map<String, List<BusHub>> byBus = new TreeMap<>();
+        for (BusHub hub : buses.hubs()) {
+            if (!pulledOnPurpose(at, buses, hub)) {
+                buses.declared(hub.index())
+                        .ifPresent(bus -> byBus.computeIfAbsent(bus, key -> new ArrayList<>())
+                                .add(hub));
+            }
+        }
+        if (!byBus.isEmpty()) {
+            unknown.ask(out);
+        }
+        byBus.forEach((bus, hubs) -> look(at, out, buses, bus, hubs));
+        at.aircraft().buses().forEach(bus -> listed(at, out, bus));
+    }
+
+    /** A member all of whose leads are off in this state. */
+    private static boolean pulledOnPurpose(Situation at, Buses buses, BusHub hub) {
+        List<Integer> wires = HubPlugs.wires(at, buses, hub);
+        return !wires.isEmpty()
+                && wires.stream()
+                        .noneMatch(w -> at.circuit().mated(at.wiring().wires().get(w)));
+    }
+
+    private static void look(Situation at, Outcomes out, Buses buses, String bus, List<BusHub> hubs) {
+        Map<Integer, List<BusHub>> pieces = new LinkedHashMap<>();
+        hubs.stream()
+                .sorted(java.util.Comparator.comparing(buses::name))
+                .forEach(hub -> pieces.computeIfAbsent(buses.segment(hub).index(), key -> new ArrayList<>())
+                        .add(hub));
+        if (pieces.size() > 1) {
+            out.finding(new BusPieces(at, buses, bus, List.copyOf(pieces.values())).draft());
+        } else if (UnknownLegs.of(at).none() && hubs.size() > 1) {
+            out.looked();
+        }
+    }
+
+    /** Names in the member list of a bus that no unit, or no bus port, answers to. */
+    private static void listed(Situation at, Outcomes out, Bus bus) {
+        if (!bus.kind().is(ringout.model.BusKind.CAN) && bus.kind().isKnown()) {
+            return;
+        }
+        Buses buses = Buses.of(at.circuit());
+        TreeSet<Integer> withPort = new TreeSet<>();
+        buses.hubs().forEach(hub -> withPort.add(hub.unit()));
+        for (String member : bus.members()) {
+            String name = member.contains(":") ? member.substring(0, member.indexOf(':')) : member;
+            Optional<Integer> unit = at.directory().find(name);
+            if (unit.isEmpty()) {
+                List<String> known =
+                        at.aircraft().units().stream().map(u -> u.ref()).toList();
+                String hint = Nearest.hint(name, known);
+                out.finding(ghost(bus, member, "is not aboard", hint.isEmpty() ? "correct the name" : hint));
+            } else if (at.circuit().aboard(unit.get()) && !withPort.contains(unit.get())) {
+                if (at.directory().typeKnown(unit.get())) {
+                    out.finding(ghost(bus, member, "has no port for it", "take it off the list of members"));
+                } else {
+                    out.cannotTell("bus port of " + name, "add its unit type to the library", 10, name);
+                }
+            }
+        }
+    }
+
+    private static Draft ghost(Bus bus, String member, String fault, String hint) {
+        return Draft.of(
+                        Severity.S3,
+                        "bus member missing: " + member + " is listed on bus " + bus.name() + " but " + fault)
+                .about(member, "bus " + bus.name())
+                .at(new ringout.finding.Place(bus.at(), bus.name(), "bus " + bus.name()))
+                .sum(member + " among the members of " + bus.name() + ", no such port aboard")
+                .why("listed by habit, or a slip of the pen: nothing can be said of it")
+                .fix(hint)
+                .cause("bus " + bus.name() + " lists " + member);
+    }
+}
