@@ -181,7 +181,7 @@ class GraphAcceptanceTest {
                 .filter(s -> s.name().equals("CAN2") && !s.links().isEmpty())
                 .findFirst()
                 .orElseThrow();
-        return Trunk.of(buses, segment);
+        return buses.trunk(segment);
     }
 
     @Test
