@@ -104,6 +104,11 @@ record Mates(int unitA, int plugA, int unitB, int plugB) {
                 + at.wiring().plugName(unitB, plugB);
     }
 
+    /** The plug at the other unit. */
+    String other(Situation at, int unit) {
+        return unit == unitA ? at.wiring().plugName(unitB, plugB) : at.wiring().plugName(unitA, plugA);
+    }
+
     /** The tokens of both plugs as open. */
     List<String> causes(Situation at) {
         return Stream.of(OpenPlugs.cause(at, unitA, plugA), OpenPlugs.cause(at, unitB, plugB))

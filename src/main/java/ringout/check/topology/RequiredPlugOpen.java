@@ -133,11 +133,8 @@ public final class RequiredPlugOpen implements Check {
                         "required plug open: no lead at " + (one ? names.get(0) : "any of " + String.join(", ", names)))
                 .about(names)
                 .seen(record)
-                .sum(
-                        one
-                                ? "0 leads at " + names.get(0) + " (" + pins + "), "
-                                        + (spot.said() ? "the type asks for one" : "such a plug usually has one")
-                                : "0 leads at " + String.join(", ", names) + ", at least one is right")
+                .sum("0 leads at " + String.join(", ", names) + " (" + pins + "), " + asks(one, spot.said())
+                        + mate.map(found -> "; open too and fits: " + found.other(at, unit)).orElse(""))
                 .why(record.ref() + " does not do its job without it")
                 .fix(mate.map(found -> "fit the lead " + found.words(at))
                                 .orElse("fit the lead of " + String.join(" or ", names))
@@ -146,5 +143,12 @@ public final class RequiredPlugOpen implements Check {
         mate.ifPresent(found -> found.show(at, draft));
         spot.plugs().forEach(plug -> draft.cause(OpenPlugs.cause(at, unit, plug)));
         return draft;
+    }
+
+    private static String asks(boolean one, boolean said) {
+        if (!one) {
+            return "at least one is right";
+        }
+        return said ? "the type asks for one" : "such a plug usually has one";
     }
 }
