@@ -3,6 +3,7 @@ package ringout.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import ringout.draw.harness.BusSheets;
 import ringout.draw.harness.WiringSheets;
 import ringout.draw.wiring.WiringDrawing;
 import ringout.finding.Fingerprint;
@@ -43,6 +44,11 @@ final class Drawings {
         String hash = Fingerprint.of(circuit.wiring().aircraft());
         if (kind != Kind.BUS) {
             wiring(WiringSheets.of(circuit, report, hash));
+        }
+        if (kind != Kind.WIRING) {
+            for (BusSheets.Named bus : BusSheets.of(circuit, report, hash)) {
+                sheets.add(new Named(bus.name(), SvgOutcome.of(bus.drawing().sheet())));
+            }
         }
     }
 

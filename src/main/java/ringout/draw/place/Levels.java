@@ -5,6 +5,7 @@ import java.util.List;
 import ringout.draw.form.Lattice;
 import ringout.draw.place.Traffic.Piece;
 import ringout.draw.place.Traffic.Terminal;
+import ringout.draw.spacing.Isotonic;
 
 /** Heights of all slots: columns in turn are set where their wires want them, until that settles. */
 final class Levels {

@@ -77,8 +77,7 @@ final class EndChecks {
 
     private double distance(Point end, String at) {
         if (cells.containsKey(at)) {
-            Area cell = cells.get(at).area();
-            return Math.min(fromEdge(end, cell.x(), cell), fromEdge(end, cell.right(), cell));
+            return fromOutline(end, cells.get(at).area());
         }
         if (flags.containsKey(at)) {
             Area flag = flags.get(at).area();
@@ -92,6 +91,14 @@ final class EndChecks {
             return fromEdge(end, area.x(), area);
         }
         return Double.MAX_VALUE;
+    }
+
+    private static double fromOutline(Point p, Area area) {
+        double dx = Math.max(0, Math.max(area.x() - p.x(), p.x() - area.right()));
+        double dy = Math.max(0, Math.max(area.y() - p.y(), p.y() - area.bottom()));
+        double inside = Math.min(
+                Math.min(p.x() - area.x(), area.right() - p.x()), Math.min(p.y() - area.y(), area.bottom() - p.y()));
+        return dx == 0 && dy == 0 ? inside : Math.hypot(dx, dy);
     }
 
     private static double fromEdge(Point p, double x, Area area) {

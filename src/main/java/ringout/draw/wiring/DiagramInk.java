@@ -18,7 +18,9 @@ import ringout.draw.route.LabelSpot;
 import ringout.draw.route.Routed;
 import ringout.draw.route.RoutedLink;
 import ringout.draw.scene.Wire;
+import ringout.draw.style.LineInk;
 import ringout.draw.style.Lines;
+import ringout.draw.style.MoveInk;
 import ringout.draw.style.Print;
 
 /**

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import ringout.draw.form.BadgeForm;
+import java.util.function.Function;
 import ringout.draw.ink.Ink;
 import ringout.draw.ink.Paint;
 import ringout.draw.ink.Patch;
@@ -13,16 +13,15 @@ import ringout.draw.ink.Stroke;
 import ringout.draw.ink.Tag;
 import ringout.draw.paper.Area;
 import ringout.draw.paper.Point;
-import ringout.draw.scene.BadgeKind;
 import ringout.draw.scene.Fitting;
-import ringout.draw.scene.Mark;
 import ringout.draw.scene.Presence;
 import ringout.draw.scene.Row;
 import ringout.draw.scene.WireKind;
 import ringout.draw.scene.WiringScene;
-import ringout.draw.style.Badges;
-import ringout.draw.style.Hatchings;
+import ringout.draw.style.FittingInk;
+import ringout.draw.style.LegendEntries;
 import ringout.draw.style.LegendEntry;
+import ringout.draw.style.LineInk;
 import ringout.draw.style.Lines;
 import ringout.draw.style.Palette;
 
@@ -40,7 +39,7 @@ final class Legend {
                 entries.add(low(kind.words(), p -> LineInk.draw(level(p), Lines.of(kind), Presence.FITTED))));
         addSigns(scene, entries);
         addPresences(scene, entries);
-        addBadges(scene, entries);
+        entries.addAll(LegendEntries.badges(scene.marks()));
         return entries;
     }
 
@@ -59,7 +58,7 @@ final class Legend {
                 .forEach(symbol -> entries.add(low(
                         wordsOf(symbol), p -> FittingInk.draw(new Fitting("", symbol, ""), p.plus(LENGTH / 2, 0)))));
         if (!scene.moves().isEmpty()) {
-            entries.add(low("belongs where the arrow ends", p -> MoveInk.arrow(level(p))));
+            entries.add(LegendEntries.move());
         }
     }
 
@@ -85,49 +84,11 @@ final class Legend {
         rows(scene).forEach(r -> all.add(r.presence()));
         scene.wires().forEach(w -> all.add(w.presence()));
         if (all.contains(Presence.MISSING)) {
-            entries.add(low(
-                    "missing: ought to be here",
-                    p -> LineInk.draw(level(p), Lines.of(WireKind.OTHER), Presence.MISSING)));
+            entries.add(LegendEntries.missing());
         }
         if (all.contains(Presence.EXTRA)) {
             entries.add(low("one too many", p -> LineInk.draw(level(p), Lines.of(WireKind.OTHER), Presence.EXTRA)));
         }
-    }
-
-    private static void addBadges(WiringScene scene, List<LegendEntry> entries) {
-        Set<BadgeKind> open = EnumSet.noneOf(BadgeKind.class);
-        boolean waived = false;
-        for (Mark mark : scene.marks()) {
-            if (mark.waived()) {
-                waived = true;
-            } else {
-                open.add(mark.kind());
-            }
-        }
-        for (BadgeKind kind : open) {
-            String text = kind == BadgeKind.CANNOT_TELL ? "?n" : "n";
-            String words = kind == BadgeKind.CANNOT_TELL
-                    ? "cannot tell, line n of the list"
-                    : "severity " + kind.word() + ", line n of the list";
-            entries.add(new LegendEntry(words, LegendEntry.TALL, p -> badge(p, kind, false, text)));
-        }
-        if (waived) {
-            entries.add(
-                    new LegendEntry("hatched, W: waived", LegendEntry.TALL, p -> badge(p, BadgeKind.S3, true, "Wn")));
-        }
-    }
-
-    private static List<Ink> badge(Point p, BadgeKind kind, boolean waived, String text) {
-        List<Ink> ink = new ArrayList<>();
-        double badgeAt = 5;
-        if (kind.hasCasing() && !waived) {
-            Pen casing = new Pen(Paint.of(Hatchings.of(kind)), Lines.CASING, List.of(), false);
-            List<Point> line = List.of(p.plus(10.5, 0), p.plus(LENGTH, 0));
-            ink.add(new Stroke(Tag.of("casing"), line, casing));
-            ink.add(new Stroke(Tag.of("line"), line, Pen.solid(Palette.BLACK, Lines.MEDIUM)));
-        }
-        ink.add(Badges.draw(BadgeForm.of(kind, waived, text), p.plus(badgeAt, 0), ""));
-        return ink;
     }
 
     private static List<Ink> crossing(Point p) {
@@ -152,7 +113,7 @@ final class Legend {
         return List.of(p, p.plus(LENGTH, 0));
     }
 
-    private static LegendEntry low(String words, java.util.function.Function<Point, List<Ink>> sample) {
+    private static LegendEntry low(String words, Function<Point, List<Ink>> sample) {
         return new LegendEntry(words, LegendEntry.LOW, sample);
     }
 }

@@ -23,6 +23,8 @@ import ringout.draw.paper.Point;
 import ringout.draw.scene.Fitting;
 import ringout.draw.scene.Presence;
 import ringout.draw.style.Badges;
+import ringout.draw.style.FittingInk;
+import ringout.draw.style.LineInk;
 import ringout.draw.style.Lines;
 import ringout.draw.style.Palette;
 import ringout.draw.style.Print;

@@ -72,6 +72,12 @@ public final class Trunk {
         this.branches = Collections.unmodifiableList(findBranches());
     }
 
+    /** The longest way through a segment, whatever its terminators: the line a drawing lays it along. */
+    public static Trunk longest(Buses buses, BusSegment segment) {
+        return new Trunk(
+                buses, new BusSegment(segment.index(), segment.name(), segment.hubs(), segment.links(), List.of()));
+    }
+
     /** The segment with its hubs numbered from 0, without the leads that close rings. */
     private IndexGraph tree() {
         int count = segment.links().size();

@@ -1,4 +1,4 @@
-package ringout.draw.wiring;
+package ringout.draw.style;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -11,11 +11,9 @@ import ringout.draw.ink.Tag;
 import ringout.draw.paper.Area;
 import ringout.draw.paper.Point;
 import ringout.draw.scene.Presence;
-import ringout.draw.style.Lines;
-import ringout.draw.style.Palette;
 
 /** The line of a wire: its stroke, its core if double, rings if coaxial, crosses if it is one too many. */
-final class LineInk {
+public final class LineInk {
     private static final double RING_EVERY = 16;
     private static final double RING = 2;
     private static final double CROSS_EVERY = 14;
@@ -23,7 +21,8 @@ final class LineInk {
 
     private LineInk() {}
 
-    static List<Ink> draw(List<Point> points, Lines lines, Presence presence) {
+    /** {@return the ink of a line} */
+    public static List<Ink> draw(List<Point> points, Lines lines, Presence presence) {
         List<Ink> ink = new ArrayList<>();
         Lines used = presence == Presence.MISSING ? Lines.ghost() : lines;
         ink.add(new Stroke(Tag.of("line"), points, used.outer()));
@@ -44,7 +43,7 @@ final class LineInk {
     }
 
     /** {@return the two strokes of a cross} */
-    static List<Ink> cross(Point p, double half) {
+    public static List<Ink> cross(Point p, double half) {
         Pen pen = Pen.solid(Palette.BLACK, Lines.STRONG);
         return List.of(
                 new Stroke(Tag.of("crossed-out"), List.of(p.plus(-half, -half), p.plus(half, half)), pen),

@@ -1,4 +1,4 @@
-package ringout.draw.wiring;
+package ringout.draw.style;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,18 +12,17 @@ import ringout.draw.ink.Tag;
 import ringout.draw.paper.Area;
 import ringout.draw.paper.Point;
 import ringout.draw.scene.Move;
-import ringout.draw.style.Lines;
-import ringout.draw.style.Palette;
 
 /** The arrow from where a thing is to where it should be. */
-final class MoveInk {
-    static final Pen PEN = Pen.solid(Palette.DEEP_RED, Lines.THICK);
+public final class MoveInk {
+    private static final Pen PEN = Pen.solid(Palette.DEEP_RED, Lines.THICK);
     private static final double HEAD = 3.4;
     private static final double CHEVRON_EVERY = 30;
 
     private MoveInk() {}
 
-    static Ink draw(Move move, List<Point> points) {
+    /** {@return the arrow of a move} */
+    public static Ink draw(Move move, List<Point> points) {
         List<Ink> ink = new ArrayList<>(arrow(points));
         Tag tag = Tag.of("move")
                 .withId("move", move.id())
@@ -34,7 +33,7 @@ final class MoveInk {
     }
 
     /** {@return a line with a ring where it starts and heads along it and at its end} */
-    static List<Ink> arrow(List<Point> points) {
+    public static List<Ink> arrow(List<Point> points) {
         List<Ink> ink = new ArrayList<>();
         Point end = points.get(points.size() - 1);
         Point before = points.get(points.size() - 2);

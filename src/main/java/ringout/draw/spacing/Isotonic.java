@@ -1,4 +1,4 @@
-package ringout.draw.place;
+package ringout.draw.spacing;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -12,7 +12,7 @@ import java.util.List;
  * places, each pool at the weighted median of its wishes (the pool-adjacent-violators method, Barlow and others 1972,
  * from memory). Medians, and so whole steps: a majority of wires runs straight.
  */
-final class Isotonic {
+public final class Isotonic {
     private record Wish(int height, int weight) {}
 
     private static final class Pool {
@@ -38,19 +38,20 @@ final class Isotonic {
     private final List<List<Wish>> wishes = new ArrayList<>();
 
     /** A stack whose member i must stand at least distance[i] steps below member 0's height. */
-    Isotonic(int[] distance) {
-        this.distance = distance;
+    public Isotonic(int[] distance) {
+        this.distance = distance.clone();
         for (int i = 0; i < distance.length; i++) {
             wishes.add(new ArrayList<>());
         }
     }
 
-    void wish(int member, int height, int weight) {
+    /** Says where a member wants to stand, and how much that weighs. */
+    public void wish(int member, int height, int weight) {
         wishes.get(member).add(new Wish(height - distance[member], weight));
     }
 
     /** {@return the heights; every member needs a wish; the lowest and highest bound the first and last member} */
-    int[] solve(int lowest, int highest) {
+    public int[] solve(int lowest, int highest) {
         List<Pool> pools = new ArrayList<>();
         for (List<Wish> own : wishes) {
             Pool pool = new Pool();

@@ -1,4 +1,4 @@
-package ringout.draw.place;
+package ringout.draw.spacing;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;

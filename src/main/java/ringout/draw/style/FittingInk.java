@@ -1,4 +1,4 @@
-package ringout.draw.wiring;
+package ringout.draw.style;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,17 +12,16 @@ import ringout.draw.paper.Area;
 import ringout.draw.paper.Point;
 import ringout.draw.scene.Fitting;
 import ringout.draw.scene.Presence;
-import ringout.draw.style.Lines;
-import ringout.draw.style.Palette;
 
 /** The sign of a fitting in its cell. */
-final class FittingInk {
+public final class FittingInk {
     private static final double WIDTH = 4;
     private static final double HEIGHT = 1.7;
 
     private FittingInk() {}
 
-    static List<Ink> draw(Fitting fitting, Point middle) {
+    /** {@return the sign about a middle} */
+    public static List<Ink> draw(Fitting fitting, Point middle) {
         boolean missing = fitting.presence() == Presence.MISSING;
         Pen pen = missing ? Pen.dashed(Palette.BLACK, Lines.STRONG, 1.0, 0.6) : Pen.solid(Palette.BLACK, Lines.STRONG);
         Area body = new Area(middle.x() - WIDTH / 2, middle.y() - HEIGHT / 2, WIDTH, HEIGHT);

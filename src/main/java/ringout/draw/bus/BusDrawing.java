@@ -1,0 +1,60 @@
+package ringout.draw.bus;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import ringout.draw.ink.Ink;
+import ringout.draw.ink.StyledSheet;
+import ringout.draw.ink.StyledSheet.Promise;
+import ringout.draw.paper.SheetSize;
+import ringout.draw.scene.BusScene;
+import ringout.draw.style.Hatchings;
+import ringout.draw.style.Margins;
+
+/** A bus diagram on the smallest of some sheets that holds it, or the word that none does. */
+public sealed interface BusDrawing {
+    /**
+     * It fits.
+     *
+     * @param sheet ready to be written
+     * @param scale the scale of length, in words
+     */
+    record Fits(StyledSheet sheet, String scale) implements BusDrawing {}
+
+    /** It fits on none of the sheets; split the bus, or give larger sheets. */
+    record DoesNotFit() implements BusDrawing {}
+
+    /** {@return the scene on the first of the sizes that holds it; the finding list is left out before a size is skipped} */
+    static BusDrawing of(BusScene scene, List<SheetSize> sizes) {
+        for (SheetSize size : sizes) {
+            List<Margins> tries = List.of(
+                    new Margins(size, scene.info(), BusLegend.of(scene), scene.findings(), scene.notes()),
+                    new Margins(size, scene.info(), BusLegend.of(scene), List.of(), List.of()));
+            for (Margins margins : tries) {
+                Optional<BusPlaced> placed = BusPlacer.place(scene, margins.drawing());
+                if (placed.isPresent()) {
+                    return styled(size, margins, BusRouter.route(placed.get()));
+                }
+            }
+        }
+        return new DoesNotFit();
+    }
+
+    private static Fits styled(SheetSize size, Margins margins, BusRouted routed) {
+        BusScene scene = routed.placed().scene();
+        List<Ink> ink = new ArrayList<>(margins.draw());
+        ink.addAll(BusInk.draw(routed, margins.drawing()));
+        List<Promise> promised = routed.wires().stream()
+                .map(w -> new Promise(w.id(), w.from(), w.to()))
+                .toList();
+        String scale = routed.placed().scale().words();
+        StyledSheet sheet = new StyledSheet(
+                size,
+                scene.info().documentType() + " " + scene.info().title(),
+                "bus " + scene.name() + ", " + scene.members().size() + " members, " + scale,
+                Hatchings.all(),
+                ink,
+                promised);
+        return new Fits(sheet, scale);
+    }
+}
