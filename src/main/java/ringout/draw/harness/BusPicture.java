@@ -88,7 +88,7 @@ final class BusPicture {
                 pending.add(buses.links().get(trunk.links().get(i)));
             }
         }
-        Optional<BusLead> ring = ring();
+        ring();
         List<Mark> marks = new ArrayList<>();
         List<FindingLine> lines = new ArrayList<>();
         marks(marks, lines);
@@ -99,7 +99,7 @@ final class BusPicture {
                 points,
                 between,
                 List.copyOf(stubs.values()),
-                ring,
+                Optional.empty(),
                 moves(),
                 new BusReadings(circuit).of(segment),
                 marks,
@@ -194,22 +194,17 @@ final class BusPicture {
         return fitted ? Terminator.OFF : Terminator.NONE;
     }
 
-    private Optional<BusLead> ring() {
-        if (segment.rings() <= 0 || trunk.hubs().size() < 2) {
-            return Optional.empty();
+    /** A ring has no scale of length: the sheet says so and the wiring sheets show the lead that closes it. */
+    private void ring() {
+        if (segment.rings() > 0) {
+            String closing = String.join(
+                    ", ",
+                    segment.links().stream()
+                            .filter(link -> !trunk.links().contains(link))
+                            .map(link -> buses.links().get(link).lead().id())
+                            .toList());
+            notes.add("the bus closes a ring by " + closing + ": see the wiring sheets");
         }
-        int first = trunk.hubs().get(0);
-        int last = trunk.hubs().get(trunk.hubs().size() - 1);
-        Optional<BusLink> closing = segment.links().stream()
-                .map(link -> buses.links().get(link))
-                .filter(link -> !trunk.links().contains(link.index()))
-                .filter(link ->
-                        (link.from() == first && link.to() == last) || (link.from() == last && link.to() == first))
-                .findFirst();
-        if (closing.isEmpty()) {
-            notes.add("the bus closes a ring that this sheet cannot show: see the wiring sheets");
-        }
-        return closing.map(link -> lead(List.of(link)));
     }
 
     private String rate() {
