@@ -30,7 +30,7 @@ class IsotonicTest {
     }
 
     /** Exact: the cost is the least of all placings of three members on ten heights, tried one by one. */
-    @Property(tries = 300)
+    @Property(seed = "20261125", tries = 300)
     void costIsTheLeastOfAll(@ForAll Random random) {
         int[] distance = {0, 1 + random.nextInt(2), 3 + random.nextInt(2)};
         int[][] wish = new int[6][];
