@@ -54,11 +54,12 @@ class LauncherIT {
         Path log = scratch.resolve("classes.txt");
         launch(BUILT, Map.of("RINGOUT_JAVA_OPTS", "-Xlog:class+load:file=" + log));
         List<String> strays = Files.readAllLines(log, UTF_8).stream()
-                .filter(line -> line.contains(" ringout.") || line.contains(" picocli."))
+                .filter(line -> line.contains(" picocli.") || line.contains(" ringout.cli.Main "))
                 .filter(line -> !line.contains("shared objects file"))
                 .toList();
         assertEquals(List.of(), strays);
         assertTrue(Files.readString(log, UTF_8).contains(" picocli.CommandLine source: shared objects file (top)"));
+        assertTrue(Files.readString(log, UTF_8).contains(" ringout.cli.Main source: shared objects file (top)"));
     }
 
     @Test
