@@ -1,7 +1,8 @@
 package ringout.model.shape;
 
-import java.lang.reflect.Constructor;
-import java.lang.reflect.InvocationTargetException;
+import java.lang.invoke.MethodHandle;
+import java.lang.invoke.MethodHandles;
+import java.lang.invoke.MethodType;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
@@ -11,6 +12,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
+import ringout.model.Aircraft;
 import ringout.model.Datum;
 import ringout.text.Span;
 
@@ -25,7 +28,11 @@ public final class Shape<R> {
     private final Class<R> type;
     private final List<Slot> slots;
     private final Map<String, Slot> byName;
-    private final Constructor<R> constructor;
+    private final MethodHandle constructor;
+    private final List<Slot> lists;
+    private final List<Slot> records;
+    private final List<Slot> needed;
+    private Object[] absent = {};
 
     private Shape(Class<R> type) {
         this.type = type;
@@ -39,11 +46,30 @@ public final class Shape<R> {
         this.slots = List.copyOf(found);
         this.byName = new HashMap<>();
         slots.forEach(slot -> byName.put(slot.name(), slot));
+        this.lists = ofKind(Slot.Kind.RECORDS);
+        this.records = slots.stream()
+                .filter(slot -> slot.kind() == Slot.Kind.RECORD || slot.kind() == Slot.Kind.RECORDS)
+                .toList();
+        this.needed = ofKind(Slot.Kind.REQUIRED).stream()
+                .filter(slot -> type != Aircraft.class && !(isKey(slot) && Identity.mayBeEmpty(this)))
+                .toList();
+        this.constructor = constructor(type, types);
+    }
+
+    /** The canonical constructor as one call with all values in an array. */
+    private static MethodHandle constructor(Class<?> type, Class<?>[] types) {
         try {
-            this.constructor = type.getDeclaredConstructor(types);
-        } catch (NoSuchMethodException e) {
+            return MethodHandles.publicLookup()
+                    .findConstructor(type, MethodType.methodType(void.class, types))
+                    .asSpreader(Object[].class, types.length)
+                    .asType(MethodType.methodType(Object.class, Object[].class));
+        } catch (ReflectiveOperationException e) {
             throw new IllegalStateException(e);
         }
+    }
+
+    private List<Slot> ofKind(Slot.Kind kind) {
+        return slots.stream().filter(slot -> slot.kind() == kind).toList();
     }
 
     /** The shape of a record type. */
@@ -124,8 +150,8 @@ public final class Shape<R> {
     /** Makes a record from values in the order of the fields. */
     public R make(Object[] values) {
         try {
-            return constructor.newInstance(values);
-        } catch (InstantiationException | IllegalAccessException | InvocationTargetException e) {
+            return type.cast((Object) constructor.invokeExact(values));
+        } catch (Throwable e) {
             throw new IllegalStateException(type.getSimpleName(), e);
         }
     }
@@ -137,6 +163,45 @@ public final class Shape<R> {
         Slot slot = slot(field).orElseThrow(() -> new IllegalArgumentException("no field " + field));
         values[slot.index()] = value;
         return make(values);
+    }
+
+    /** The fields that are lists of records. */
+    public List<Slot> lists() {
+        return lists;
+    }
+
+    /** The fields that hold other records, one or a list of them. */
+    public List<Slot> records() {
+        return records;
+    }
+
+    /** The fields that an aircraft cannot do without; its own name is not among them. */
+    public List<Slot> needed() {
+        return needed;
+    }
+
+    /** Whether values, null where not given, hold all that is needed and no other records. */
+    public boolean isCompleteRow(@Nullable Object[] values) {
+        for (Slot slot : records) {
+            if (values[slot.index()] != null) {
+                return false;
+            }
+        }
+        for (Slot slot : needed) {
+            Object value = values[slot.index()];
+            if (value == null || value.toString().isBlank()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** The values of a record with nothing given; shared, so copy them before changing one. */
+    public Object[] absentValues() {
+        if (absent.length == 0) {
+            absent = slots.stream().map(Shape::absent).toArray();
+        }
+        return absent;
     }
 
     /** The value of a field when nothing is given. */
@@ -152,10 +217,6 @@ public final class Shape<R> {
 
     /** A record with nothing given. */
     public R empty() {
-        Object[] values = new Object[slots.size()];
-        for (Slot slot : slots) {
-            values[slot.index()] = absent(slot);
-        }
-        return make(values);
+        return make(absentValues());
     }
 }

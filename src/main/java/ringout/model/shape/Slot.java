@@ -4,6 +4,7 @@ import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import ringout.model.Doc;
 
 /**
@@ -39,6 +40,16 @@ public record Slot(String name, int index, Kind kind, Class<?> type, RecordCompo
         } catch (IllegalAccessException | InvocationTargetException e) {
             throw new IllegalStateException("field " + name, e);
         }
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Slot slot && slot.component.equals(component);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * name.hashCode() + index;
     }
 
     /** What the field means. */

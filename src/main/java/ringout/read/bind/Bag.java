@@ -1,20 +1,29 @@
 package ringout.read.bind;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import ringout.model.shape.Given;
 import ringout.model.shape.Shape;
 import ringout.model.shape.Slot;
 import ringout.text.Span;
 
-/** A record being read: values by field, some not given yet. Becomes a model record when all sources are in. */
+/**
+ * A record being read: values by field, some not given yet. Becomes a model record when all sources are in; a row that is
+ * complete by itself does so at once and keeps only the record, so that a long list is not held twice.
+ */
 public final class Bag {
+    private static final Object[] NONE = {};
+
     private final Shape<?> shape;
-    private final @Nullable Object[] values;
+    private @Nullable Object[] values;
+    private @Nullable Object record;
     private Span at;
     private Set<Slot> spoilt = Set.of();
 
@@ -37,21 +46,23 @@ public final class Bag {
 
     /** Moves it to another place. */
     public void at(Span place) {
+        thaw();
         this.at = place;
     }
 
     /** Whether a field was given. */
     public boolean has(Slot slot) {
-        return values[slot.index()] != null;
+        return values(slot) != null;
     }
 
     /** What was given for a field. */
     public Optional<Object> get(Slot slot) {
-        return Optional.ofNullable(values[slot.index()]);
+        return Optional.ofNullable(values(slot));
     }
 
     /** Gives a field. */
     public void put(Slot slot, Object value) {
+        thaw();
         values[slot.index()] = value;
     }
 
@@ -63,12 +74,13 @@ public final class Bag {
 
     /** Whether a field was given but could not be read. */
     boolean isSpoilt(Slot slot) {
-        return spoilt.contains(slot);
+        return !spoilt.isEmpty() && spoilt.contains(slot);
     }
 
     /** The records given for a list field, to read or to add to. */
     @SuppressWarnings("unchecked")
     public List<Bag> children(Slot slot) {
+        thaw();
         Object value = values[slot.index()];
         if (value == null) {
             value = new ArrayList<Bag>();
@@ -79,6 +91,7 @@ public final class Bag {
 
     /** The record given for a nested field. */
     public Bag child(Slot slot) {
+        thaw();
         Object value = values[slot.index()];
         if (value == null) {
             value = new Bag(Shape.of(slot.type()), at);
@@ -92,25 +105,67 @@ public final class Bag {
         return shape.key().flatMap(this::get).map(Object::toString).orElse("");
     }
 
-    /** Makes the model record. */
-    public Object build() {
-        Object[] built = new Object[values.length];
-        for (Slot slot : shape.slots()) {
-            built[slot.index()] = slot.kind() == Slot.Kind.SPAN ? at : value(slot);
+    /** Makes the record now when it is complete and holds no other records; it can still be changed. */
+    public void settle() {
+        if (spoilt.isEmpty() && shape.isCompleteRow(values)) {
+            Object[] absent = shape.absentValues();
+            values[0] = at;
+            for (int i = 1; i < values.length; i++) {
+                if (values[i] == null) {
+                    values[i] = absent[i];
+                }
+            }
+            record = shape.make(values);
+            values = NONE;
         }
-        return shape.make(built);
     }
 
-    private Object value(Slot slot) {
-        Object value = values[slot.index()];
-        if (value == null) {
-            return Shape.absent(slot);
+    /** Whether the record is complete, so that nothing about it needs to be told. */
+    boolean isSettled() {
+        return record != null;
+    }
+
+    private @Nullable Object values(Slot slot) {
+        if (record == null) {
+            return values[slot.index()];
         }
-        return switch (slot.kind()) {
-            case RECORD -> ((Bag) value).build();
-            case RECORDS -> records(children(slot));
-            default -> value;
-        };
+        Object value = slot.get(record);
+        return Given.is(slot, value) ? value : null;
+    }
+
+    private void thaw() {
+        if (record != null) {
+            values = new Object[shape.slots().size()];
+            for (Slot slot : shape.slots()) {
+                Object value = slot.get(record);
+                values[slot.index()] = Given.is(slot, value) ? value : null;
+            }
+            record = null;
+        }
+    }
+
+    /** Makes the model record. */
+    public Object build() {
+        return record != null ? record : make();
+    }
+
+    private Object make() {
+        Object[] built = shape.absentValues().clone();
+        built[0] = at;
+        for (int i = 1; i < built.length; i++) {
+            Object value = values[i];
+            if (value instanceof Bag bag) {
+                built[i] = bag.build();
+            } else if (value != null) {
+                built[i] = value;
+            }
+        }
+        for (Slot slot : shape.lists()) {
+            if (values[slot.index()] != null) {
+                built[slot.index()] = records(children(slot));
+            }
+        }
+        return Objects.requireNonNull(shape.make(built));
     }
 
     private static List<Object> records(List<Bag> bags) {
@@ -118,6 +173,6 @@ public final class Bag {
         for (int i = 0; i < built.length; i++) {
             built[i] = bags.get(i).build();
         }
-        return Collections.unmodifiableList(java.util.Arrays.asList(built));
+        return Collections.unmodifiableList(Arrays.asList(built));
     }
 }

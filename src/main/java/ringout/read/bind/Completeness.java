@@ -3,7 +3,6 @@ package ringout.read.bind;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import ringout.model.Aircraft;
 import ringout.model.shape.Identity;
 import ringout.model.shape.Slot;
 import ringout.text.Problem;
@@ -23,25 +22,24 @@ public final class Completeness {
     }
 
     private void record(Bag bag) {
-        for (Slot slot : bag.shape().slots()) {
-            switch (slot.kind()) {
-                case REQUIRED -> required(bag, slot);
-                case RECORD -> bag.get(slot).ifPresent(child -> record((Bag) child));
-                case RECORDS -> {
-                    if (bag.has(slot)) {
-                        list(bag, slot);
-                    }
+        if (bag.isSettled()) {
+            return;
+        }
+        bag.shape().needed().forEach(slot -> required(bag, slot));
+        for (Slot slot : bag.shape().records()) {
+            if (bag.has(slot)) {
+                if (slot.kind() == Slot.Kind.RECORD) {
+                    record(bag.child(slot));
+                } else {
+                    list(bag, slot);
                 }
-                default -> {}
             }
         }
     }
 
     private void required(Bag bag, Slot slot) {
-        boolean mayBeEmpty = (bag.shape().isKey(slot) && Identity.mayBeEmpty(bag.shape()))
-                || bag.shape().type() == Aircraft.class;
         Object value = bag.get(slot).orElse("");
-        if (!mayBeEmpty && !bag.isSpoilt(slot) && value.toString().isBlank()) {
+        if (!bag.isSpoilt(slot) && value.toString().isBlank()) {
             problems.add(new Problem(
                     bag.at(),
                     Naming.of(bag) + " has no `" + slot.name() + "`",

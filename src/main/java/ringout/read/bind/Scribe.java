@@ -1,27 +1,22 @@
 package ringout.read.bind;
 
-import java.util.HashMap;
-import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
-import ringout.model.Awg;
 import ringout.model.Datum;
 import ringout.model.Origin;
-import ringout.model.PinMap;
 import ringout.model.shape.Marks;
 import ringout.model.shape.Parsed;
 import ringout.model.shape.Scalars;
 import ringout.model.shape.Slot;
 import ringout.model.shape.Sourced;
 import ringout.model.shape.Words;
-import ringout.text.Problem;
 import ringout.text.Problems;
 import ringout.text.Span;
 
-/** Turns the text of one field into its value, remembering equal values so that a long list stays small. */
+/** Turns the text of one field into its value. Places are asked for only when there is something to tell. */
 public final class Scribe {
     private final Problems problems;
-    private final Map<Class<?>, Map<String, Datum<Object>>> seen = new HashMap<>();
 
     /** A scribe that tells what it cannot read. */
     public Scribe(Problems problems) {
@@ -29,60 +24,42 @@ public final class Scribe {
     }
 
     /** The value of a required or listed scalar; nothing when it cannot be read (the problem is told). */
-    public @Nullable Object scalar(Slot slot, String text, Span at) {
+    public @Nullable Object scalar(Slot slot, String text, Supplier<Span> at) {
         Parsed parsed = Scalars.parse(slot, text);
         if (parsed instanceof Parsed.Good good) {
             return good.value();
         }
         Parsed.Bad bad = (Parsed.Bad) parsed;
-        problems.add(new Problem(at, "`" + slot.name() + "` " + bad.why(), bad.hint()));
+        problems.add(at.get(), "`" + slot.name() + "` " + bad.why(), bad.hint());
         return null;
     }
 
     /** The datum of a field from text: a mark, or a value from the list. */
-    public @Nullable Datum<Object> datum(Slot slot, String text, Span at) {
+    public @Nullable Datum<Object> datum(Slot slot, String text, Supplier<Span> at) {
         Optional<Datum<Object>> mark = Marks.of(text);
         if (mark.isPresent()) {
             return mark.get();
         }
-        Map<String, Datum<Object>> cache = cache(slot);
-        if (cache == null) {
-            Object value = scalar(slot, text, at);
-            return value == null ? null : Datum.of(value);
-        }
-        Datum<Object> known = cache.get(text);
-        if (known == null) {
-            Object value = scalar(slot, text, at);
-            if (value == null) {
-                return null;
-            }
-            known = Datum.of(value);
-            cache.put(text, known);
-        }
-        return known;
+        Object value = scalar(slot, text, at);
+        return value == null ? null : Datum.of(value);
     }
 
     /** The same value with its origin and date. */
-    public @Nullable Datum<Object> datum(Slot slot, String text, String origin, String date, Span at) {
+    public @Nullable Datum<Object> datum(Slot slot, String text, String origin, String date, Supplier<Span> at) {
         Datum<Object> plain = datum(slot, text, at);
         if (!(plain instanceof Datum.Known<Object> known) || (origin.isEmpty() && date.isEmpty())) {
             return plain;
         }
         if (!date.isEmpty() && !Sourced.isDate(date)) {
-            problems.add(at, "date of `" + slot.name() + "`: '" + date + "' is not a day", "write it as 2026-03-01");
+            problems.add(
+                    at.get(), "date of `" + slot.name() + "`: '" + date + "' is not a day", "write it as 2026-03-01");
             return null;
         }
         Parsed word = origin.isEmpty() ? new Parsed.Good(Origin.LIST) : Words.parse(Origin.class, origin);
         if (word instanceof Parsed.Good good) {
             return new Datum.Known<>(known.value(), (Origin) good.value(), date);
         }
-        problems.add(new Problem(at, "origin of `" + slot.name() + "`: " + ((Parsed.Bad) word).why(), ""));
+        problems.add(at.get(), "origin of `" + slot.name() + "`: " + ((Parsed.Bad) word).why(), "");
         return null;
-    }
-
-    private @Nullable Map<String, Datum<Object>> cache(Slot slot) {
-        Class<?> type = slot.type();
-        boolean few = type.isEnum() || type == PinMap.class || type == Awg.class || type == Boolean.class;
-        return few ? seen.computeIfAbsent(type, t -> new HashMap<>()) : null;
     }
 }
