@@ -15,6 +15,9 @@ import ringout.text.Nearest;
 
 /** What the column heads of one kind of table may be. */
 final class Heads {
+    /** No head is longer; what is, is a cell. */
+    private static final int LONGEST = 80;
+
     private static final Map<String, Heads> KNOWN = new ConcurrentHashMap<>();
 
     /** Folded word to target; the first to claim a word has it. */
@@ -124,6 +127,9 @@ final class Heads {
 
     /** The column a head makes; a unit of measure may stand in brackets or at its end. */
     Optional<Column> column(int index, String head) {
+        if (head.length() > LONGEST) {
+            return Optional.empty();
+        }
         String plain = head.strip();
         int open = plain.lastIndexOf(plain.endsWith("]") ? '[' : '(');
         if (open > 0 && (plain.endsWith(")") || plain.endsWith("]"))) {
