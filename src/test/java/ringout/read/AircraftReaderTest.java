@@ -87,4 +87,12 @@ class AircraftReaderTest {
         assertTrue(problems(AircraftReader.read(Path.of("/dev/zero"))).get(0).contains("this is not a file"));
         assertTrue(problems(AircraftReader.read(EMPTY)).get(0).startsWith("aircraft.json: there is no such file"));
     }
+
+    /** Found by the fuzzer: the parser refuses some byte orders before it reads anything. */
+    @Test
+    void anUnusualByteOrderIsAProblemAndNotAnException() {
+        byte[] bytes = {0, 0, (byte) 0xff, (byte) 0xfe, '{', '}'};
+        List<String> words = problems(AircraftReader.read(EMPTY.with("aircraft.json", bytes)));
+        assertTrue(words.get(0).contains("not readable as JSON"), words.toString());
+    }
 }

@@ -20,11 +20,11 @@ final class JsonPlaces {
 
     /** The place of the current token. */
     Span here() {
-        return of(parser.currentTokenLocation());
+        return of(file, parser.currentTokenLocation());
     }
 
-    /** The place of a location. */
-    Span of(@Nullable TokenStreamLocation location) {
+    /** The place of a location in a file. */
+    static Span of(String file, @Nullable TokenStreamLocation location) {
         return location == null
                 ? Span.at(file, 1, 1)
                 : Span.at(file, Math.max(1, location.getLineNr()), Math.max(1, location.getColumnNr()));

@@ -35,15 +35,12 @@ public final class JsonReader {
     public static Bag read(String file, byte[] bytes, Shape<?> shape, Problems problems) {
         Bag bag = new Bag(shape, Span.at(file, 1, 1));
         try (JsonParser parser = FACTORY.createParser(ObjectReadContext.empty(), bytes)) {
-            JsonReader reader = new JsonReader(file, parser, problems);
-            try {
-                reader.root(bag);
-            } catch (JacksonException e) {
-                problems.add(new Problem(
-                        reader.places.of(e.getLocation()),
-                        "not readable as JSON: " + e.getOriginalMessage(),
-                        "mend the text here first; what follows was not read"));
-            }
+            new JsonReader(file, parser, problems).root(bag);
+        } catch (JacksonException e) {
+            problems.add(new Problem(
+                    JsonPlaces.of(file, e.getLocation()),
+                    "not readable as JSON: " + e.getOriginalMessage(),
+                    "mend the text here first; what follows was not read"));
         }
         return bag;
     }
