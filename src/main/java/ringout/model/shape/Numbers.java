@@ -2,18 +2,20 @@ package ringout.model.shape;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Numbers as people type them: decimal comma, unit behind the number, a space or apostrophe between thousands. */
 final class Numbers {
+    private static final Pattern START =
+            Pattern.compile("[+-]?(\\d([\\d ',.]*\\d)?\\.?|[.,]\\d+)([eE][+-]?\\d{1,3}(?![A-Za-z\\d]))?");
+
     private Numbers() {}
 
     /** A number in the unit of its field. */
     static Parsed decimal(String text, FieldUnit unit) {
         String plain = text.strip().replace('\u2212', '-').replace("\u00a0", " ");
-        int end = plain.length();
-        while (end > 0 && !digit(plain.charAt(end - 1))) {
-            end--;
-        }
+        int end = end(plain);
         String suffix = plain.substring(end).strip().toLowerCase(Locale.ROOT);
         if (plain.substring(0, end).matches("[+-]?[1-9]\\d{0,2},\\d{3}")) {
             String digits = plain.substring(0, end);
@@ -39,8 +41,16 @@ final class Numbers {
         return Double.parseDouble(String.format(Locale.ROOT, "%.12g", value));
     }
 
-    private static boolean digit(char c) {
-        return c >= '0' && c <= '9';
+    /** Where the number ends and its unit begins; the unit may end in a digit, as mm2 does. */
+    private static int end(String plain) {
+        Matcher matcher = START.matcher(plain);
+        return matcher.lookingAt() ? matcher.end() : 0;
+    }
+
+    /** Whether a text is a number without a unit. */
+    static boolean isBare(String text) {
+        String plain = text.strip().replace('\u2212', '-').replace("\u00a0", " ");
+        return !plain.isEmpty() && end(plain) == plain.length();
     }
 
     private static Optional<Double> number(String text) {

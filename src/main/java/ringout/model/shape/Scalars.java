@@ -61,6 +61,11 @@ public final class Scalars {
         };
     }
 
+    /** Whether a text is a number without a unit of measure. */
+    public static boolean isBareNumber(String text) {
+        return text.length() <= LONGEST && Numbers.isBare(text);
+    }
+
     /** The value as text, in the form {@link #parse} reads. */
     public static String write(Object value) {
         if (value instanceof Word word) {

@@ -65,10 +65,10 @@ final class RecordJson {
 
     private void record(Shape<?> shape, Object record) {
         boolean row = !SPREAD.contains(shape.type());
+        json.writeStartObject();
         if (row) {
             layout.startRow();
         }
-        json.writeStartObject();
         for (Slot slot : shape.slots()) {
             Object value = slot.get(record);
             if (Given.is(slot, value)) {

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import ringout.model.Awg;
 import ringout.model.shape.CellForm;
 import ringout.model.shape.Parsed;
+import ringout.model.shape.Scalars;
 import ringout.model.shape.Slot;
 import ringout.model.shape.Sourced;
 import ringout.text.Problems;
@@ -58,8 +59,9 @@ final class Cells {
     /** Puts the unit of the head behind a bare number. */
     private static String measured(String text, String unit) {
         String number = Sourced.of(text).text();
-        boolean bare = !number.isEmpty() && Character.isDigit(number.charAt(number.length() - 1));
-        return unit.isEmpty() || !bare ? text : number + " " + unit + text.substring(number.length());
+        return unit.isEmpty() || !Scalars.isBareNumber(number)
+                ? text
+                : number + " " + unit + text.substring(number.length());
     }
 
     private static String lists(Slot slot, String text) {

@@ -15,7 +15,7 @@ final class Separator {
     static char of(String text, Predicate<String> isHead) {
         List<String> lines =
                 text.lines().filter(line -> !line.isBlank()).limit(LOOK_AT).toList();
-        if (!lines.isEmpty() && lines.get(0).matches("(?i)\"?sep=.\"?")) {
+        if (!lines.isEmpty() && lines.get(0).matches("(?i)\"?sep=[^\"\\w]\"?")) {
             return lines.get(0).replaceAll("(?i)\"?sep=(.)\"?", "$1").charAt(0);
         }
         char best = USUAL[0];
