@@ -12,6 +12,7 @@ import ringout.check.form.Situation;
 import ringout.check.form.Threshold;
 import ringout.check.form.Thresholds;
 import ringout.finding.Draft;
+import ringout.finding.Place;
 import ringout.finding.Severity;
 import ringout.graph.bus.Buses;
 import ringout.model.Datum;
@@ -122,6 +123,8 @@ public final class BusLoad implements Check {
     private static Draft draft(
             Members members, List<Message> counted, Datum<Double> rate, double load, double worst, Threshold limit) {
         double bits = counted.stream().mapToDouble(m -> perSecond(m, false)).sum();
+        Message heaviest = heaviest(counted);
+        String words = heaviest.name() + " of " + heaviest.sender().or("?");
         Draft draft = Draft.of(
                         Severity.S3,
                         "bus load: " + members.name() + " carries " + percent(load) + " %, limit "
@@ -132,18 +135,22 @@ public final class BusLoad implements Check {
                         + " % with all stuff bits")
                 .judged(load, limit.value(), "%", limit.source())
                 .why("messages of low priority come late when everything happens at once")
-                .fix("send the heaviest message of " + members.name() + " less often: " + heaviest(counted))
+                .fix("send the heaviest message of " + members.name() + " less often: " + words)
                 .cause("messages of " + members.name());
         counted.forEach(message -> draft.input(message.periodMs()));
+        members.buses()
+                .declaration(members.segment())
+                .ifPresent(bus -> draft.at(new Place(bus.at(), bus.name(), members.name())));
+        draft.at(new Place(heaviest.at(), heaviest.name(), "message " + words));
         return draft;
     }
 
-    private static String heaviest(List<Message> counted) {
+    private static Message heaviest(List<Message> counted) {
         Message most = counted.get(0);
         for (Message message : counted) {
             most = perSecond(message, false) > perSecond(most, false) ? message : most;
         }
-        return most.name() + " of " + most.sender().or("?");
+        return most;
     }
 
     private static String percent(double value) {

@@ -70,7 +70,8 @@ public final class DuplicateAddress implements Check {
     private static Draft draft(Members members, int address, List<Members.Member> nodes) {
         List<String> units =
                 nodes.stream().map(node -> node.unit().ref()).distinct().toList();
-        String names = String.join(" and ", units);
+        String last = units.get(units.size() - 1);
+        String names = String.join(", ", units.subList(0, units.size() - 1)) + " and " + last;
         Draft draft = Draft.of(
                         Severity.S2, "duplicate address: " + address + " is used by " + names + " on " + members.name())
                 .about(units)

@@ -120,18 +120,32 @@ public final class EscIndex implements Check {
     }
 
     private static void ask(Outcomes out, List<Esc> open) {
-        if (open.isEmpty()) {
-            return;
+        ask(
+                out,
+                "motor number of ",
+                "turn the motor with the propeller off to see which one it is",
+                open.stream().filter(esc -> esc.motor().isEmpty()).toList());
+        ask(
+                out,
+                "index of ",
+                "read it with the tool of the controller",
+                open.stream()
+                        .filter(esc -> esc.motor().isPresent() && !esc.index().isKnown())
+                        .toList());
+        ask(
+                out,
+                "whether the tool counts from zero, for ",
+                "look at the highest and lowest index the tool offers",
+                open.stream()
+                        .filter(esc -> esc.motor().isPresent() && esc.index().isKnown())
+                        .toList());
+    }
+
+    private static void ask(Outcomes out, String datum, String how, List<Esc> open) {
+        if (!open.isEmpty()) {
+            String[] refs = open.stream().map(esc -> esc.unit().ref()).sorted().toArray(String[]::new);
+            out.cannotTell(datum + String.join(", ", refs), how, 3 * refs.length, refs);
         }
-        String[] refs = open.stream().map(esc -> esc.unit().ref()).toArray(String[]::new);
-        boolean motor = open.stream().allMatch(esc -> esc.motor().isEmpty());
-        boolean index = open.stream().allMatch(esc -> esc.index().isMissing());
-        String datum = motor ? "motor number of " : index ? "index of " : "index, motor number and count base of ";
-        out.cannotTell(
-                datum + String.join(", ", refs),
-                "read the index with the tool, and turn the motor with the propeller off to see which one it is",
-                3 * refs.length,
-                refs);
     }
 
     private static Draft draft(Esc esc, int motor, int shown, int index) {

@@ -49,9 +49,14 @@ public final class FrameMix implements Check {
         List<Members.Member> open = members.nodes().stream()
                 .filter(node -> frame(members, node).isMissing())
                 .toList();
-        boolean sent = declared.map(form -> form == FrameForm.FLEXIBLE).orElse(!flexible.isEmpty());
-        if (sent) {
-            classic.forEach(node -> out.finding(draft(members, node, flexible, declared.isPresent())));
+        if (declared.filter(form -> form == FrameForm.FLEXIBLE).isPresent()) {
+            String why = members.name() + " is declared for flexible frames";
+            classic.forEach(node -> out.finding(deaf(members, node, why)));
+        } else if (declared.isEmpty() && !flexible.isEmpty() && !classic.isEmpty()) {
+            boolean fewer = flexible.size() <= classic.size();
+            flexible.stream().filter(node -> fewer).forEach(node -> out.finding(loud(members, node, classic)));
+            String why = words(flexible) + " sends flexible frames";
+            classic.stream().filter(node -> !fewer).forEach(node -> out.finding(deaf(members, node, why)));
         }
         boolean harmless = declared.filter(form -> form == FrameForm.CLASSIC).isPresent();
         if (open.isEmpty() || harmless) {
@@ -71,21 +76,37 @@ public final class FrameMix implements Check {
                 .toList();
     }
 
-    private static Draft draft(Members members, Members.Member node, List<Members.Member> flexible, boolean declared) {
-        String senders = flexible.stream().map(Members.Member::words).collect(Collectors.joining(", "));
-        String who =
-                declared ? members.name() + " is declared for flexible frames" : senders + " sends flexible frames";
-        Draft draft = Draft.of(
-                        Severity.S2, "frame forms mixed: " + node.words() + " knows classic frames only, but " + who)
-                .about(node.unit().ref())
+    private static String words(List<Members.Member> nodes) {
+        return nodes.stream().map(Members.Member::words).collect(Collectors.joining(", "));
+    }
+
+    private static Draft loud(Members members, Members.Member node, List<Members.Member> classic) {
+        String ref = node.unit().ref();
+        return draft(
+                members,
+                node,
+                node.words() + " sends flexible frames, but " + words(classic) + " know classic ones only",
+                "set " + ref + " to classic frames, or take it off " + members.name());
+    }
+
+    private static Draft deaf(Members members, Members.Member node, String why) {
+        return draft(
+                members,
+                node,
+                node.words() + " knows classic frames only, but " + why,
+                "take " + node.unit().ref() + " off " + members.name() + ", or set all of it to classic frames");
+    }
+
+    private static Draft draft(Members members, Members.Member node, String fault, String fix) {
+        Draft draft = Draft.of(Severity.S2, "frame forms mixed: " + fault)
+                .about(node.unit().ref(), members.name())
                 .at(node.unit(), "frame")
-                .sum("classic: " + node.words() + "; flexible: " + (senders.isEmpty() ? members.name() : senders))
+                .sum(fault)
                 .source("ISO 11898-1")
-                .why("it destroys every flexible frame as an error")
+                .why("a unit that knows classic frames only destroys every flexible one as an error")
                 .meter("unplug " + node.unit().ref() + ": the errors stop")
-                .fix("set " + members.name() + " to classic frames everywhere, or take "
-                        + node.unit().ref() + " off it");
-        draft.cause("frames of " + members.name());
+                .fix(fix)
+                .cause("frames of " + members.name());
         members.bridges().forEach(draft::cause);
         return draft;
     }

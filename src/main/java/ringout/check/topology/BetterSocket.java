@@ -1,7 +1,9 @@
 package ringout.check.topology;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import ringout.check.form.Situation;
 import ringout.graph.Site;
 import ringout.graph.TypeLayout;
@@ -61,22 +63,28 @@ final class BetterSocket {
                     if (pin < 0 || RolesThatMeet.verdict(role, far) != RolesThatMeet.Verdict.FINE) {
                         return false;
                     }
-                    signal |= role != PinRole.NONE && far != PinRole.ZERO_V && !RolesThatMeet.supply(far);
+                    signal |= signal(role) && signal(far);
                 }
             }
         }
         return signal;
     }
 
+    private static boolean signal(PinRole role) {
+        return role != PinRole.NONE && role != PinRole.PASSIVE && role != PinRole.ZERO_V && !RolesThatMeet.supply(role);
+    }
+
     /** What to do with the leads. */
     String words(String ids) {
-        if (spots.isEmpty()) {
-            return "move " + ids + " to the right socket, or correct its pins";
-        }
-        List<String> moves = spots.stream()
-                .map(spot -> "from " + spot.now() + " to " + spot.name())
-                .toList();
-        return "move " + ids + " " + String.join(", or ", moves) + ", which is open and fits";
+        Map<String, List<String>> byEnd = new LinkedHashMap<>();
+        spots.forEach(spot ->
+                byEnd.computeIfAbsent(spot.now(), key -> new ArrayList<>()).add(spot.name()));
+        List<String> moves = new ArrayList<>();
+        byEnd.forEach((end, names) -> moves.add(
+                "the end of " + ids + " at " + end + " to " + String.join(" or ", names) + ", open and fitting"));
+        return moves.isEmpty()
+                ? "move " + ids + " to the right socket, or correct its pins"
+                : "move " + String.join("; or ", moves);
     }
 
     /** The tokens of those sockets as open plugs. */

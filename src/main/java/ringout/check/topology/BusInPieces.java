@@ -95,10 +95,19 @@ public final class BusInPieces implements Check {
                 List<String> known =
                         at.aircraft().units().stream().map(u -> u.ref()).toList();
                 String hint = Nearest.hint(name, known);
-                out.finding(ghost(bus, member, "is not aboard", hint.isEmpty() ? "correct the name" : hint));
+                out.finding(ghost(
+                        bus,
+                        member,
+                        "is not aboard",
+                        "correct " + member + " among the members of bus " + bus.name()
+                                + (hint.isEmpty() ? "" : ": " + hint)));
             } else if (at.circuit().aboard(unit.get()) && !withPort.contains(unit.get())) {
                 if (at.directory().typeKnown(unit.get())) {
-                    out.finding(ghost(bus, member, "has no port for it", "take it off the list of members"));
+                    out.finding(ghost(
+                            bus,
+                            member,
+                            "has no port for it",
+                            "take " + member + " off the members of bus " + bus.name()));
                 } else {
                     out.cannotTell("bus port of " + name, "add its unit type to the library", 10, name);
                 }
@@ -106,7 +115,7 @@ public final class BusInPieces implements Check {
         }
     }
 
-    private static Draft ghost(Bus bus, String member, String fault, String hint) {
+    private static Draft ghost(Bus bus, String member, String fault, String fix) {
         return Draft.of(
                         Severity.S3,
                         "bus member missing: " + member + " is listed on bus " + bus.name() + " but " + fault)
@@ -114,7 +123,7 @@ public final class BusInPieces implements Check {
                 .at(new ringout.finding.Place(bus.at(), bus.name(), "bus " + bus.name()))
                 .sum(member + " among the members of " + bus.name() + ", no such port aboard")
                 .why("listed by habit, or a slip of the pen: nothing can be said of it")
-                .fix(hint)
+                .fix(fix)
                 .cause("bus " + bus.name() + " lists " + member);
     }
 }

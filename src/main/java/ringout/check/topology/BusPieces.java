@@ -46,7 +46,14 @@ record BusPieces(Situation at, Buses buses, String bus, List<List<BusHub>> piece
                     + ": open now, below 2 ohm when right");
             sketch(draft);
         }
-        pieces.forEach(piece -> piece.forEach(hub -> mark(draft, hub)));
+        int largest = pieces.stream().mapToInt(List::size).max().orElse(0);
+        boolean even = pieces.stream().filter(piece -> piece.size() == largest).count() > 1;
+        for (List<BusHub> piece : pieces) {
+            piece.forEach(hub -> mark(draft, hub));
+            if (even || piece.size() < largest) {
+                piece.forEach(hub -> draft.seen(buses.unit(hub)));
+            }
+        }
         return draft;
     }
 
@@ -120,7 +127,7 @@ record BusPieces(Situation at, Buses buses, String bus, List<List<BusHub>> piece
 
     private void mark(Draft draft, BusHub hub) {
         BusSegment segment = buses.segment(hub);
-        draft.seen(buses.unit(hub)).cause(Termination.cause(buses, segment));
+        draft.cause(Termination.cause(buses, segment));
         HubPlugs.open(at, buses, hub).forEach(plug -> draft.cause(OpenPlugs.cause(at, hub.unit(), plug)));
         if (!segment.name().equals(bus)) {
             draft.cause(BusesBridged.cause(new TreeSet<>(List.of(segment.name(), bus))));

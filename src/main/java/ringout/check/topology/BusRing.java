@@ -94,8 +94,9 @@ public final class BusRing implements Check {
                                 + places.get(0))
                 .about(new TreeSet<>(places).stream().toList())
                 .path(trail(at, buses, ring))
-                .sum(segment.links().size() + " leads join " + segment.hubs().size() + " places, a line has "
-                        + (segment.hubs().size() - 1))
+                .sum("leads " + segment.links().size() + " - places "
+                        + segment.hubs().size() + " + 1 = " + segment.rings()
+                        + (segment.rings() == 1 ? " ring" : " rings") + ", a line has none")
                 .source("ISO 11898-2")
                 .why("every edge comes back by the other way round; a second way gives no redundancy on one bus")
                 .meter("power off, pull one plug of the ring: H still conducts to the other half")

@@ -3,6 +3,7 @@ package ringout.check.topology;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -16,6 +17,7 @@ import ringout.model.Datum;
 import ringout.model.OutputSetting;
 import ringout.model.PinRole;
 import ringout.model.Rail;
+import ringout.model.shape.Scalars;
 
 /**
  * Nets on which roles meet that may not. The roles most pins of a net agree with are taken as right; each pin that does not
@@ -28,8 +30,9 @@ final class Clashes {
      * @param one the pin that does not fit its net
      * @param other the nearest pin it clashes with
      * @param wire the conductor that brings it there
+     * @param note what makes it wrong when that is not the roles alone; else empty
      */
-    record Meeting(int one, int other, Wire wire) {
+    record Meeting(int one, int other, Wire wire, String note) {
         /** Whether one of the two brings a supply. */
         boolean burns(Wiring wiring) {
             return supply(wiring, one) || supply(wiring, other);
@@ -111,23 +114,31 @@ final class Clashes {
 
     private void meeting(int pin, Walk walk) {
         int other = walk.end();
-        boolean fine =
+        Judged judged =
                 switch (RolesThatMeet.verdict(role(pin), role(other))) {
                     case LEVEL -> level(input(pin, other), input(pin, other) == pin ? other : pin);
                     case SETTING -> setting(wiring.is(pin, PinRole.PULSE_OUT) ? pin : other);
-                    default -> false;
+                    default -> new Judged(false, "");
                 };
-        if (fine) {
-            return;
-        }
-        for (int i = 0; i < walk.edgeCount(); i++) {
+        for (int i = 0; i < walk.edgeCount() && !judged.fine(); i++) {
             if (wiring.kind(walk.edge(i)) == EdgeKind.CONDUCTOR) {
                 Wire wire = wiring.wires().get(wiring.ref(walk.edge(i)));
-                byPlugs.computeIfAbsent(plugs(wire), key -> new ArrayList<>()).add(new Meeting(pin, other, wire));
+                List<Meeting> meetings = byPlugs.computeIfAbsent(plugs(wire), key -> new ArrayList<>());
+                if (meetings.stream().noneMatch(known -> known.wire().equals(wire) && sameSide(known.one(), pin))) {
+                    meetings.add(new Meeting(pin, other, wire, judged.note()));
+                }
                 return;
             }
         }
     }
+
+    /** Whether two pins are one point of one unit: one conductor brings both, and one is enough to tell. */
+    private boolean sameSide(int one, int other) {
+        return wiring.unitOf(one) == wiring.unitOf(other) && role(one) == role(other);
+    }
+
+    /** Whether a meeting is fine after all, and why not. */
+    private record Judged(boolean fine, String note) {}
 
     private PinRole role(int pin) {
         return wiring.role(pin).orElse(PinRole.NONE);
@@ -150,11 +161,13 @@ final class Clashes {
     }
 
     /** Whether an input stands the rail it sits on; asks when a voltage is missing. */
-    private boolean level(int input, int supply) {
+    private Judged level(int input, int supply) {
         Datum<Double> most = wiring.pin(input).maxV();
         Optional<Double> rail = rail(supply);
         if (most.isKnown() && rail.isPresent()) {
-            return most.or(0.0) >= rail.get();
+            String note = "stands " + Scalars.number(most.or(0.0)) + " V, the rail reaches "
+                    + Scalars.number(rail.orElse(0.0)) + " V";
+            return new Judged(most.or(0.0) >= rail.orElse(0.0), note);
         }
         String name = wiring.name(input);
         open.add(
@@ -165,7 +178,7 @@ final class Clashes {
                                 3,
                                 name)
                         : new Open("highest voltage of input " + name, "look it up in the maker's data", 5, name));
-        return true;
+        return new Judged(true, "");
     }
 
     private Optional<Double> rail(int supply) {
@@ -178,7 +191,7 @@ final class Clashes {
     }
 
     /** Whether an output that may drive motors is set to something else; asks when it is not known. */
-    private boolean setting(int output) {
+    private Judged setting(int output) {
         String number = wiring.pin(output).output().or("");
         Datum<String> function = wiring.unit(output).outputs().stream()
                 .filter(setting -> setting.output().equals(number))
@@ -188,8 +201,9 @@ final class Clashes {
         if (!function.isKnown()) {
             String name = wiring.name(output);
             open.add(new Open("function of output " + name, "read it from the parameters", 3, name));
-            return true;
+            return new Judged(true, "");
         }
-        return !function.or("").toLowerCase(java.util.Locale.ROOT).startsWith("motor");
+        boolean motor = function.or("").toLowerCase(Locale.ROOT).startsWith("motor");
+        return new Judged(!motor, "is set to " + function.or(""));
     }
 }

@@ -1,10 +1,13 @@
 package ringout.check.topology;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Outcomes;
@@ -47,11 +50,14 @@ public final class LooseEndOfLead implements Check {
                 out.looked();
             }
         }
+        Map<Row, List<LooseEnd>> ends = new LinkedHashMap<>();
         for (LooseEnd end : at.wiring().looseEnds()) {
             if (!guessed(at, end, untyped)) {
-                out.finding(draft(at, end));
+                ends.computeIfAbsent(new Row(end.lead(), end.from()), key -> new ArrayList<>())
+                        .add(end);
             }
         }
+        ends.values().forEach(faults -> out.finding(draft(at, faults)));
         if (!untyped.isEmpty()) {
             out.cannotTell(
                     "unit type " + String.join(", ", untyped),
@@ -60,6 +66,9 @@ public final class LooseEndOfLead implements Check {
                     untyped.toArray(new String[0]));
         }
     }
+
+    /** One end of one row; all that is wrong with it is one finding. */
+    private record Row(Lead lead, boolean from) {}
 
     private static boolean known(Situation at, Site site, Set<String> untyped) {
         int unit = site instanceof Site.OnPin pin ? pin.unit() : site instanceof Site.OnPlug plug ? plug.unit() : -1;
@@ -93,14 +102,15 @@ public final class LooseEndOfLead implements Check {
         return Optional.empty();
     }
 
-    private static Draft draft(Situation at, LooseEnd end) {
+    private static Draft draft(Situation at, List<LooseEnd> faults) {
+        LooseEnd end = faults.get(0);
         Lead lead = end.lead();
+        String why = faults.stream().map(LooseEnd::why).distinct().collect(Collectors.joining(", "));
         String where = end.from() ? "from" : "to";
-        Draft draft = Draft.of(
-                        Severity.S1, "loose end: " + lead.id() + " " + where + " " + here(end) + ": " + end.why())
+        Draft draft = Draft.of(Severity.S1, "loose end: " + lead.id() + " " + where + " " + here(end) + ": " + why)
                 .about(lead.id(), here(end).text())
                 .at(lead)
-                .sum(end.why() + (end.hint().isEmpty() ? "" : ", " + end.hint()))
+                .sum(why + (end.hint().isEmpty() ? "" : ", " + end.hint()))
                 .why("the list is unreliable: every other finding rests on it")
                 .meter("ring out " + lead.id() + " to see where it ends")
                 .fix("correct the " + where + " end of " + lead.id()

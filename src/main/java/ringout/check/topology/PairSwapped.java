@@ -10,6 +10,7 @@ import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
 import ringout.finding.Draft;
 import ringout.finding.Severity;
+import ringout.graph.Site;
 import ringout.graph.Trail;
 import ringout.graph.Wire;
 import ringout.graph.Wiring;
@@ -101,12 +102,18 @@ public final class PairSwapped implements Check {
     }
 
     private static String straight(Wiring wiring, BusLink link) {
-        List<Wire> wires = link.wires();
-        String first = wiring.pin(wires.get(0).fromPin()).number() + ">"
-                + wiring.pin(wires.get(1).toPin()).number();
-        String second = wiring.pin(wires.get(1).fromPin()).number() + ">"
-                + wiring.pin(wires.get(0).toPin()).number();
-        return first + " " + second;
+        Wire first = link.wires().get(0);
+        Wire second = link.wires().get(1);
+        boolean rows = !(wiring.from(first.leadIndex()) instanceof Site.OnPlug)
+                || !(wiring.to(first.leadIndex()) instanceof Site.OnPlug);
+        if (rows) {
+            return wiring.name(first.fromPin()) + " to " + wiring.name(second.toPin()) + ", "
+                    + wiring.name(second.fromPin()) + " to " + wiring.name(first.toPin());
+        }
+        return wiring.pin(first.fromPin()).number() + ">"
+                + wiring.pin(second.toPin()).number() + " "
+                + wiring.pin(second.fromPin()).number() + ">"
+                + wiring.pin(first.toPin()).number();
     }
 
     private static Trail trail(Situation at, Wire wire) {

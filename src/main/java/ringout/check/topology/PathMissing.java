@@ -146,11 +146,19 @@ public final class PathMissing implements Check {
             for (int unit : new int[] {from, to}) {
                 if (!at.directory().isJoint(unit)) {
                     draft.seen(at.directory().unit(unit));
+                    if (!ways.powered(unit)) {
+                        draft.cause(unfed(unit));
+                    }
                 }
             }
             Mates.between(at, from, to).forEach(mates -> mates.causes(at).forEach(draft::cause));
             ways.towards(from, to).forEach(lead -> draft.cause(lead.id()));
             return draft;
+        }
+
+        /** The token that findings about a unit without supply share. */
+        private String unfed(int unit) {
+            return at.directory().name(unit) + " unfed";
         }
 
         private void powered(String function, int unit) {
@@ -168,7 +176,7 @@ public final class PathMissing implements Check {
                             Draft.of(Severity.S2, "path missing: " + name + " has no supply")
                                     .about(name)
                                     .seen(at.directory().unit(unit))
-                                    .cause(name + " unfed")
+                                    .cause(unfed(unit))
                                     .fix("bring " + name + " its supply"),
                             new ArrayList<>()));
             known.functions().add(function);
@@ -223,7 +231,9 @@ public final class PathMissing implements Check {
         private void tell() {
             breaks.values().forEach(found -> {
                 String names = String.join(", ", new TreeSet<>(found.functions()));
-                out.finding(found.draft().sum("functions that stop: " + names).why("without it there is no " + names));
+                out.finding(found.draft()
+                        .sum("functions that stop: " + names)
+                        .why("a function of the aircraft does not work, and no single lead looks wrong"));
             });
             if (!untyped.isEmpty()) {
                 out.cannotTell(

@@ -177,7 +177,7 @@ public final class StubTooLong implements Check {
                     ? tip + " has " + Metres.words(stub.mm()) + " m of " + buses.name(segment) + " inside"
                     : tip + " hangs " + Metres.words(stub.leadMm()) + " m off the trunk of " + buses.name(segment);
             Draft draft = Draft.of(grave ? Severity.S2 : Severity.S3, "stub too long: " + where)
-                    .about(tip)
+                    .about(tip, buses.name(segment))
                     .path(at.circuit()
                             .trail(stub.foot().leg(), stub.tip().leg())
                             .orElse(Trail.NONE))

@@ -6,6 +6,7 @@ import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
+import ringout.check.form.Threshold;
 import ringout.check.form.Thresholds;
 import ringout.finding.Draft;
 import ringout.finding.Severity;
@@ -119,12 +120,19 @@ public final class TerminatorLeaves implements Check {
                         at.bench() ? Severity.S4 : Severity.S3,
                         "terminator leaves with a removable part: in state " + at.state() + " " + fault)
                 .about(bus, "state " + at.state())
-                .sum("in state " + at.state() + " H to L reads " + termination.reading() + ", 60 ohm when right")
-                .judged(termination.count(), Termination.RIGHT, "terminators", "ISO 11898-2")
+                .sum("in state " + at.state() + " H to L reads " + termination.reading()
+                        + (over.isEmpty() ? ", 60 ohm when right" : ", as if it were right"))
                 .why("the bus works with everything fitted and fails without the part")
                 .meter("state " + at.state() + ", power off, H to L: " + termination.reading() + " now")
                 .fix("in state " + at.state() + ", " + plan.words())
                 .cause(Termination.cause(buses, segment));
+        if (over.isEmpty()) {
+            draft.judged(termination.count(), Termination.RIGHT, "terminators", "ISO 11898-2");
+        } else {
+            Threshold limit = at.limit(Thresholds.BUS_STUB);
+            double mm = over.get(0).branch().lengthMm();
+            draft.judged(Metres.of(mm), Metres.of(limit.value()), "m", limit.source());
+        }
         plan.show(draft);
         for (TerminatorAt gone : before.on()) {
             if (!at.circuit().aboard(gone.unit())) {

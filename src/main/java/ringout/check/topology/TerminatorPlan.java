@@ -15,12 +15,14 @@ import ringout.model.TerminatorFit;
 /** Where the two terminators of a segment belong, and what to change for it. */
 final class TerminatorPlan {
     private final Buses buses;
+    private final BusSegment segment;
     private final boolean sure;
     private final List<TerminatorAt> off = new ArrayList<>();
     private final List<BusHub> on = new ArrayList<>();
 
     TerminatorPlan(Buses buses, BusSegment segment) {
         this.buses = buses;
+        this.segment = segment;
         Trunk trunk = buses.trunk(segment);
         this.sure =
                 segment.rings() == 0 && (trunk.line() || trunk.withoutLength().isEmpty());
@@ -72,10 +74,13 @@ final class TerminatorPlan {
                 : "move " + name(at) + " with its built-in terminator to an end";
     }
 
+    /** Whether a member can be told to terminate: by a switch, or in a way nobody looked at yet. */
     private boolean switched(BusHub hub) {
-        return buses.port(hub)
-                .filter(port -> port.terminator().is(TerminatorFit.SWITCH))
-                .isPresent();
+        boolean open = segment.unknown().stream().anyMatch(at -> at.hub() == hub.index());
+        return open
+                || buses.port(hub)
+                        .filter(port -> port.terminator().is(TerminatorFit.SWITCH))
+                        .isPresent();
     }
 
     private String name(TerminatorAt at) {

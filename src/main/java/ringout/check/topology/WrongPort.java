@@ -126,7 +126,7 @@ public final class WrongPort implements Check {
                         meetings.stream()
                                 .map(meeting -> wiring.name(meeting.one()) + " (" + word(wiring, meeting.one())
                                         + ") on " + wiring.name(meeting.other()) + " (" + word(wiring, meeting.other())
-                                        + ")")
+                                        + ")" + (meeting.note().isEmpty() ? "" : ": " + meeting.note()))
                                 .toList()))
                 .why(
                         burns

@@ -81,6 +81,7 @@ public final class Buses {
             }
             members.sort(byName());
             linksOf.get(i).sort(byRow());
+            terminatorsOf.get(i).sort(Comparator.comparing(TerminatorAt::hub, byName()));
             found.add(new BusSegment(
                     i,
                     name(members),
