@@ -8,7 +8,6 @@ import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
 import ringout.finding.Draft;
 import ringout.finding.Severity;
-import ringout.graph.bus.Buses;
 import ringout.model.Datum;
 
 /**
@@ -32,7 +31,7 @@ import ringout.model.Datum;
 public final class AddressMissing implements Check {
     @Override
     public void look(Situation at, Outcomes out) {
-        for (Members members : Members.all(Buses.of(at.circuit()))) {
+        for (Members members : Members.all(at)) {
             if (members.allocator().is(true)) {
                 out.looked();
             } else {

@@ -6,7 +6,6 @@ import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
 import ringout.finding.Draft;
 import ringout.finding.Severity;
-import ringout.graph.bus.Buses;
 import ringout.model.Datum;
 
 /**
@@ -34,7 +33,7 @@ public final class AddressOutOfRange implements Check {
 
     @Override
     public void look(Situation at, Outcomes out) {
-        for (Members members : Members.all(Buses.of(at.circuit()))) {
+        for (Members members : Members.all(at)) {
             boolean given = members.allocator().is(true);
             members.ask(
                     out,

@@ -1,8 +1,10 @@
 package ringout.check.address;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import ringout.check.form.Check;
@@ -14,7 +16,6 @@ import ringout.check.form.Thresholds;
 import ringout.finding.Draft;
 import ringout.finding.Place;
 import ringout.finding.Severity;
-import ringout.graph.bus.Buses;
 import ringout.model.Datum;
 import ringout.model.Message;
 import ringout.model.shape.Scalars;
@@ -45,8 +46,13 @@ public final class BusLoad implements Check {
     @Override
     public void look(Situation at, Outcomes out) {
         TreeSet<String> silent = new TreeSet<>();
-        for (Members members : Members.all(Buses.of(at.circuit()))) {
-            look(at, out, members, silent);
+        Map<String, List<Message>> byBus = new HashMap<>();
+        for (Message message : at.aircraft().messages()) {
+            byBus.computeIfAbsent(message.bus().or(""), key -> new ArrayList<>())
+                    .add(message);
+        }
+        for (Members members : Members.all(at)) {
+            look(at, out, members, byBus.getOrDefault(members.segment().name(), List.of()), silent);
         }
         if (!silent.isEmpty()) {
             out.cannotTell(
@@ -57,13 +63,7 @@ public final class BusLoad implements Check {
         }
     }
 
-    private static void look(Situation at, Outcomes out, Members members, Set<String> silent) {
-        List<Message> sent = new ArrayList<>();
-        for (Message message : at.aircraft().messages()) {
-            if (message.bus().is(members.segment().name())) {
-                sent.add(message);
-            }
-        }
+    private static void look(Situation at, Outcomes out, Members members, List<Message> sent, Set<String> silent) {
         Datum<Double> rate = members.buses().rateKbit(members.segment());
         List<Message> vague = sent.stream().filter(message -> !counted(message)).toList();
         List<Message> counted = sent.stream().filter(BusLoad::counted).toList();

@@ -10,7 +10,6 @@ import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
 import ringout.finding.Draft;
 import ringout.finding.Severity;
-import ringout.graph.bus.Buses;
 import ringout.model.Datum;
 import ringout.model.Unit;
 
@@ -36,7 +35,7 @@ import ringout.model.Unit;
 public final class DuplicateAddress implements Check {
     @Override
     public void look(Situation at, Outcomes out) {
-        for (Members members : Members.all(Buses.of(at.circuit()))) {
+        for (Members members : Members.all(at)) {
             look(out, members);
         }
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import ringout.check.form.Outcomes;
+import ringout.check.form.Situation;
 import ringout.graph.bus.BusHub;
 import ringout.graph.bus.BusSegment;
 import ringout.graph.bus.Buses;
@@ -36,8 +37,16 @@ record Members(Buses buses, BusSegment segment, List<Member> nodes) {
         }
     }
 
-    /** All pieces that join anything. */
-    static List<Members> all(Buses buses) {
+    /** All pieces that join anything, found once a circuit. */
+    static List<Members> all(Situation at) {
+        return at.circuit()
+                .know(All.class, circuit -> new All(find(Buses.of(circuit))))
+                .members();
+    }
+
+    private record All(List<Members> members) {}
+
+    private static List<Members> find(Buses buses) {
         List<Members> found = new ArrayList<>();
         int[] ports = new int[buses.circuit().wiring().directory().count()];
         buses.hubs().stream().filter(BusHub::member).forEach(hub -> ports[hub.unit()]++);

@@ -12,7 +12,6 @@ import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
 import ringout.finding.Draft;
 import ringout.finding.Severity;
-import ringout.graph.bus.Buses;
 import ringout.model.Bus;
 import ringout.model.BusPort;
 import ringout.model.Datum;
@@ -39,7 +38,7 @@ import ringout.model.shape.Scalars;
 public final class RateMismatch implements Check {
     @Override
     public void look(Situation at, Outcomes out) {
-        for (Members members : Members.all(Buses.of(at.circuit()))) {
+        for (Members members : Members.all(at)) {
             look(out, members);
         }
     }

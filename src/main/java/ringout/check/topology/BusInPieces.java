@@ -1,12 +1,12 @@
 package ringout.check.topology;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Outcomes;
@@ -45,8 +45,11 @@ public final class BusInPieces implements Check {
         UnknownLegs unknown = UnknownLegs.of(at);
         Buses buses = Buses.of(at.circuit());
         Map<String, List<BusHub>> byBus = new TreeMap<>();
+        BitSet withPort = new BitSet();
+        boolean removed = Removals.in(at.circuit().state());
         for (BusHub hub : buses.hubs()) {
-            if (!pulledOnPurpose(at, buses, hub)) {
+            withPort.set(hub.unit());
+            if (!removed || !pulledOnPurpose(at, buses, hub)) {
                 buses.declared(hub.index())
                         .ifPresent(bus -> byBus.computeIfAbsent(bus, key -> new ArrayList<>())
                                 .add(hub));
@@ -56,7 +59,7 @@ public final class BusInPieces implements Check {
             unknown.ask(out);
         }
         byBus.forEach((bus, hubs) -> look(at, out, buses, bus, hubs));
-        at.aircraft().buses().forEach(bus -> listed(at, out, bus));
+        at.aircraft().buses().forEach(bus -> listed(at, out, bus, withPort));
     }
 
     /** A member all of whose leads are off in this state. */
@@ -81,13 +84,10 @@ public final class BusInPieces implements Check {
     }
 
     /** Names in the member list of a bus that no unit, or no bus port, answers to. */
-    private static void listed(Situation at, Outcomes out, Bus bus) {
+    private static void listed(Situation at, Outcomes out, Bus bus, BitSet withPort) {
         if (!bus.kind().is(ringout.model.BusKind.CAN) && bus.kind().isKnown()) {
             return;
         }
-        Buses buses = Buses.of(at.circuit());
-        TreeSet<Integer> withPort = new TreeSet<>();
-        buses.hubs().forEach(hub -> withPort.add(hub.unit()));
         for (String member : bus.members()) {
             String name = member.contains(":") ? member.substring(0, member.indexOf(':')) : member;
             Optional<Integer> unit = at.directory().find(name);
@@ -101,7 +101,7 @@ public final class BusInPieces implements Check {
                         "is not aboard",
                         "correct " + member + " among the members of bus " + bus.name()
                                 + (hint.isEmpty() ? "" : ": " + hint)));
-            } else if (at.circuit().aboard(unit.get()) && !withPort.contains(unit.get())) {
+            } else if (at.circuit().aboard(unit.get()) && !withPort.get(unit.get())) {
                 if (at.directory().typeKnown(unit.get())) {
                     out.finding(ghost(
                             bus,

@@ -1,10 +1,13 @@
 package ringout.check.topology;
 
-import java.util.HashMap;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
@@ -50,13 +53,32 @@ public final class ListedTwice implements Check {
             out.looked();
         }
         byPlug.forEach((first, rows) -> {
-            for (int i = 0; i < rows.size(); i++) {
-                for (int j = i + 1; j < rows.size(); j++) {
-                    look(at, out, first, ordered(rows.get(i), rows.get(j)), told);
-                }
+            List<Row> whole = rows.stream().filter(Row::whole).toList();
+            for (Row row : whole) {
+                rows.stream()
+                        .filter(other -> !other.whole() || other.index() > row.index())
+                        .forEach(other -> look(at, out, first, ordered(row, other), told));
             }
+            pairs(rows).forEach(pair -> look(at, out, first, ordered(pair.get(0), pair.get(1)), told));
         });
         told.values().forEach(out::finding);
+    }
+
+    /** Rows of one conductor each that come to one pin, two by two. */
+    private static List<List<Row>> pairs(List<Row> rows) {
+        Map<Integer, List<Row>> byPin = new TreeMap<>();
+        rows.stream()
+                .filter(row -> !row.whole())
+                .forEach(row -> row.pins()
+                        .forEach(pin -> byPin.computeIfAbsent(pin, key -> new ArrayList<>())
+                                .add(row)));
+        List<List<Row>> found = new ArrayList<>();
+        for (List<Row> here : byPin.values()) {
+            for (int i = 0; i + 1 < here.size(); i++) {
+                found.add(List.of(here.get(i), here.get(i + 1)));
+            }
+        }
+        return found;
     }
 
     private static List<Row> ordered(Row a, Row b) {
@@ -66,39 +88,50 @@ public final class ListedTwice implements Check {
 
     /** The rows at each plug that has more than one, by the first pin of the plug. */
     private static Map<Integer, List<Row>> rows(Wiring wiring) {
-        Map<Integer, int[]> lastRow = new HashMap<>();
-        Map<Integer, Map<Integer, Row>> shared = new LinkedHashMap<>();
+        int[] firstRow = new int[wiring.pinCount()];
+        Arrays.fill(firstRow, -1);
+        BitSet several = new BitSet();
         for (Wire wire : wiring.wires()) {
-            for (int pin : new int[] {wire.fromPin(), wire.toPin()}) {
-                if (!wiring.directory().isJoint(wiring.unitOf(pin))) {
-                    int plug = wiring.firstPin(wiring.unitOf(pin), wiring.plugIndex(pin));
-                    int[] seen = lastRow.computeIfAbsent(plug, key -> new int[] {wire.leadIndex(), 0});
-                    if (seen[0] != wire.leadIndex()) {
-                        shared.computeIfAbsent(plug, key -> new LinkedHashMap<>());
-                    }
+            second(wiring, wire, wire.fromPin(), firstRow, several);
+            second(wiring, wire, wire.toPin(), firstRow, several);
+        }
+        Map<Integer, Map<Integer, Row>> shared = new LinkedHashMap<>();
+        for (int first = several.nextSetBit(0); first >= 0; first = several.nextSetBit(first + 1)) {
+            int unit = wiring.unitOf(first);
+            int plug = wiring.plugIndex(first);
+            Map<Integer, Row> rows = shared.computeIfAbsent(first, key -> new LinkedHashMap<>());
+            for (int pin = first; pin < wiring.endPin(unit, plug); pin++) {
+                for (int wire : wiring.wiresAt(pin)) {
+                    note(wiring, wiring.wires().get(wire), pin, rows);
                 }
             }
-        }
-        for (Wire wire : shared.isEmpty() ? List.<Wire>of() : wiring.wires()) {
-            note(wiring, wire, wire.fromPin(), shared);
-            note(wiring, wire, wire.toPin(), shared);
         }
         Map<Integer, List<Row>> found = new LinkedHashMap<>();
         shared.forEach((plug, rows) -> found.put(plug, List.copyOf(rows.values())));
         return found;
     }
 
-    private static void note(Wiring wiring, Wire wire, int pin, Map<Integer, Map<Integer, Row>> shared) {
-        Map<Integer, Row> rows = shared.get(wiring.firstPin(wiring.unitOf(pin), wiring.plugIndex(pin)));
-        if (rows != null && !wiring.directory().isJoint(wiring.unitOf(pin))) {
-            Row row = rows.computeIfAbsent(
-                    wire.leadIndex(),
-                    index -> new Row(index, wire.lead(), whole(wiring, index), new TreeSet<>(), new TreeSet<>()));
-            int a = Math.min(wire.fromPin(), wire.toPin());
-            int b = Math.max(wire.fromPin(), wire.toPin());
-            row.pairs().add(a + ":" + b);
-            row.pins().add(pin);
+    /** Notes the plugs that a second row comes to; a joint is made for several. */
+    private static void second(Wiring wiring, Wire wire, int pin, int[] firstRow, BitSet several) {
+        int unit = wiring.unitOf(pin);
+        if (!wiring.directory().isJoint(unit)) {
+            int plug = wiring.firstPin(unit, wiring.plugIndex(pin));
+            if (firstRow[plug] < 0) {
+                firstRow[plug] = wire.leadIndex();
+            } else if (firstRow[plug] != wire.leadIndex()) {
+                several.set(plug);
+            }
         }
+    }
+
+    private static void note(Wiring wiring, Wire wire, int pin, Map<Integer, Row> rows) {
+        Row row = rows.computeIfAbsent(
+                wire.leadIndex(),
+                index -> new Row(index, wire.lead(), whole(wiring, index), new TreeSet<>(), new TreeSet<>()));
+        int a = Math.min(wire.fromPin(), wire.toPin());
+        int b = Math.max(wire.fromPin(), wire.toPin());
+        row.pairs().add(a + ":" + b);
+        row.pins().add(pin);
     }
 
     private static boolean whole(Wiring wiring, int row) {

@@ -2,8 +2,10 @@ package ringout.check.topology;
 
 import static ringout.model.PinRole.*;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import ringout.graph.signal.NetRoles;
@@ -45,25 +47,34 @@ final class RolesThatMeet {
         both(COIL, EnumSet.of(SUPPLY_IN, SUPPLY_OUT, SUPPLY_THROUGH, PACK_PLUS, ZERO_V, PACK_MINUS, LOGIC_OUT));
     }
 
-    /** For each role, the set of roles it may not meet without more. */
-    private static final Map<PinRole, Long> CLASHES = new EnumMap<>(PinRole.class);
+    /** Each role as a set of one, and the set of roles it may not meet without more. */
+    private record Clash(long role, long others) {}
 
-    static {
+    private static final List<Clash> CLASHES = clashes();
+
+    private RolesThatMeet() {}
+
+    private static List<Clash> clashes() {
+        List<Clash> found = new ArrayList<>();
         for (PinRole role : PinRole.values()) {
             long set = 0;
             for (PinRole other : PinRole.values()) {
                 set |= verdict(role, other) == Verdict.FINE ? 0 : NetRoles.bits(other);
             }
-            CLASHES.put(role, set);
+            if (set != 0) {
+                found.add(new Clash(NetRoles.bits(role), set));
+            }
         }
+        return List.copyOf(found);
     }
-
-    private RolesThatMeet() {}
 
     /** Whether all roles of a set, as {@link NetRoles#set} gives it, may meet. */
     static boolean agree(long set) {
-        for (Map.Entry<PinRole, Long> entry : CLASHES.entrySet()) {
-            if ((set & NetRoles.bits(entry.getKey())) != 0 && (set & entry.getValue()) != 0) {
+        if ((set & (set - 1)) == 0) {
+            return true;
+        }
+        for (Clash clash : CLASHES) {
+            if ((set & clash.role()) != 0 && (set & clash.others()) != 0) {
                 return false;
             }
         }

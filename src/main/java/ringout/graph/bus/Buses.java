@@ -31,6 +31,7 @@ public final class Buses {
     private final List<Optional<String>> declared;
     private final int[] segmentOf;
     private final List<BusSegment> segments;
+    private final Map<String, Bus> byName = new HashMap<>();
     private final Map<Integer, Trunk> trunks = new HashMap<>();
 
     private Buses(Circuit circuit) {
@@ -43,6 +44,7 @@ public final class Buses {
         int[] to = links.stream().mapToInt(BusLink::to).toArray();
         this.graph = IndexGraph.undirected(hubs.size(), from, to)
                 .onlyEdges(link -> links.get(link).pair());
+        circuit.wiring().aircraft().buses().forEach(bus -> byName.putIfAbsent(bus.name(), bus));
         BusNames names = BusNames.of(circuit);
         this.declared = hubs.stream()
                 .map(hub -> hub.member() ? names.declared(hub.unit(), hub.typePort()) : Optional.<String>empty())
@@ -189,9 +191,7 @@ public final class Buses {
 
     /** What is declared of a segment, if its bus is declared. */
     public Optional<Bus> declaration(BusSegment segment) {
-        return circuit.wiring().aircraft().buses().stream()
-                .filter(bus -> bus.name().equals(segment.name()))
-                .findFirst();
+        return Optional.ofNullable(byName.get(segment.name()));
     }
 
     /** The rate of a segment in kbit/s: as its bus is declared, else what all members that have one are set to. */

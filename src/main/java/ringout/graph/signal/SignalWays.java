@@ -1,6 +1,7 @@
 package ringout.graph.signal;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -23,9 +24,13 @@ import ringout.model.PinRole;
  */
 public final class SignalWays {
     private static final long WIRES = NetRoles.DRIVERS | NetRoles.RECEIVERS;
+    private static final long PASSIVE = NetRoles.bits(PinRole.PASSIVE);
+    private static final long CLOCK = NetRoles.bits(PinRole.SCL);
+    private static final long DATA = NetRoles.bits(PinRole.SDA);
+    private static final long PHASES = NetRoles.bits(PinRole.PHASE);
     private static final long OTHERS = NetRoles.bits(PinRole.PAIR_P, PinRole.PAIR_N, PinRole.RF, PinRole.COIL);
     private static final long BUS = NetRoles.bits(PinRole.CAN_H, PinRole.CAN_L);
-    private static final long SIGNALS = WIRES | OTHERS | BUS | NetRoles.bits(PinRole.PHASE, PinRole.SCL, PinRole.SDA);
+    private static final long SIGNALS = WIRES | OTHERS | BUS | PHASES | CLOCK | DATA;
     private static final long SUPPLIES = NetRoles.SUPPLIES | NetRoles.bits(PinRole.PACK_MINUS);
 
     private final Circuit circuit;
@@ -35,11 +40,15 @@ public final class SignalWays {
     private final Map<Integer, List<Consumer>> consumersOf = new HashMap<>();
     private final PowerGraph power;
 
+    /** What one unit does on each net, while two units are compared. */
+    private final long[] rolesAt;
+
     private SignalWays(Circuit circuit) {
         this.circuit = circuit;
         this.wiring = circuit.wiring();
         this.roles = NetRoles.of(circuit);
         this.power = PowerGraph.of(circuit);
+        this.rolesAt = new long[circuit.nets().count()];
         Buses buses = Buses.of(circuit);
         for (BusHub hub : buses.hubs()) {
             if (buses.segment(hub).wired()) {
@@ -67,13 +76,72 @@ public final class SignalWays {
 
     /** Whether a signal can pass between two units, in either direction. */
     public boolean joined(int a, int b) {
-        return onOneBus(a, b)
-                || i2c(a, b)
-                || phases(a, b)
-                || shares(a, b, OTHERS)
-                || driven(a, b)
-                || driven(b, a)
-                || ((!talks(a) || !talks(b)) && supplied(a, b));
+        return onOneBus(a, b) || common(a, b).passes() || ((!talks(a) || !talks(b)) && supplied(a, b));
+    }
+
+    private boolean onOneBus(int a, int b) {
+        return !Collections.disjoint(segmentsOf.getOrDefault(a, Set.of()), segmentsOf.getOrDefault(b, Set.of()));
+    }
+
+    /** What two units do on the nets they share: the roles they meet in, and how many of their phases meet. */
+    private record Common(boolean driven, long equal, int phases, int phasesA, int phasesB) {
+        boolean passes() {
+            boolean i2c = (equal & CLOCK) != 0 && (equal & DATA) != 0;
+            boolean motor = phases > 0 && phases >= Math.min(phasesA, phasesB);
+            return driven || i2c || motor || (equal & OTHERS) != 0;
+        }
+    }
+
+    private Common common(int a, int b) {
+        int phasesA = 0;
+        for (int pin = wiring.firstPin(a); pin < wiring.endPin(a); pin++) {
+            long set = roles(a, pin);
+            rolesAt[circuit.nets().of(pin)] |= set;
+            phasesA += (set & PHASES) == 0 ? 0 : 1;
+        }
+        boolean driven = false;
+        long equal = 0;
+        int phases = 0;
+        int phasesB = 0;
+        for (int pin = wiring.firstPin(b); pin < wiring.endPin(b); pin++) {
+            long here = roles(b, pin);
+            long there = rolesAt[circuit.nets().of(pin)];
+            driven |= meets(here, NetRoles.DRIVERS, there, NetRoles.RECEIVERS);
+            driven |= meets(there, NetRoles.DRIVERS, here, NetRoles.RECEIVERS);
+            equal |= here & there;
+            phasesB += (here & PHASES) == 0 ? 0 : 1;
+            phases += (here & there & PHASES) == 0 ? 0 : 1;
+        }
+        for (int pin = wiring.firstPin(a); pin < wiring.endPin(a); pin++) {
+            rolesAt[circuit.nets().of(pin)] = 0;
+        }
+        return new Common(driven, equal, phases, phasesA, phasesB);
+    }
+
+    private static boolean meets(long a, long drivers, long b, long receivers) {
+        return (a & drivers) != 0 && (b & receivers) != 0;
+    }
+
+    /** What a pin does on its net; a passive pin passes all that is there. */
+    private long roles(int unit, int pin) {
+        if (!circuit.aboard(unit)) {
+            return 0;
+        }
+        long own = wiring.role(pin).map(NetRoles::bits).orElse(0L);
+        return own == PASSIVE ? roles.set(circuit.nets().of(pin)) : own;
+    }
+
+    private boolean talks(int unit) {
+        for (int pin = wiring.firstPin(unit); pin < wiring.endPin(unit); pin++) {
+            if ((roles(unit, pin) & SIGNALS) != 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean has(int pin, long of) {
+        return wiring.role(pin).filter(role -> (NetRoles.bits(role) & of) != 0).isPresent();
     }
 
     /** Whether two units have supply points at one voltage at rest, fuses and links passed. */
@@ -90,62 +158,6 @@ public final class SignalWays {
             }
         }
         return found;
-    }
-
-    private boolean onOneBus(int a, int b) {
-        Set<Integer> of = segmentsOf.getOrDefault(a, Set.of());
-        return segmentsOf.getOrDefault(b, Set.of()).stream().anyMatch(of::contains);
-    }
-
-    private boolean talks(int unit) {
-        for (int pin = wiring.firstPin(unit); pin < wiring.endPin(unit); pin++) {
-            if (has(pin, SIGNALS) || (wiring.is(pin, PinRole.PASSIVE) && roles.any(net(pin), SIGNALS))) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private int net(int pin) {
-        return circuit.nets().of(pin);
-    }
-
-    private boolean has(int pin, long of) {
-        return wiring.role(pin).filter(role -> (NetRoles.bits(role) & of) != 0).isPresent();
-    }
-
-    /** The nets on which a unit has a pin of some roles, or passes such a net on. */
-    private Set<Integer> nets(int unit, long of) {
-        Set<Integer> nets = new HashSet<>();
-        for (int pin = wiring.firstPin(unit); pin < wiring.endPin(unit); pin++) {
-            boolean passes = wiring.is(pin, PinRole.PASSIVE) && roles.any(net(pin), of);
-            if (circuit.aboard(unit) && (has(pin, of) || passes)) {
-                nets.add(net(pin));
-            }
-        }
-        return nets;
-    }
-
-    private boolean shares(int a, int b, long of) {
-        Set<Integer> here = nets(a, of);
-        return nets(b, of).stream().anyMatch(here::contains);
-    }
-
-    private boolean i2c(int a, int b) {
-        return shares(a, b, NetRoles.bits(PinRole.SCL)) && shares(a, b, NetRoles.bits(PinRole.SDA));
-    }
-
-    /** Whether every phase of one of the two meets the other. */
-    private boolean phases(int a, int b) {
-        Set<Integer> here = nets(a, NetRoles.bits(PinRole.PHASE));
-        Set<Integer> there = nets(b, NetRoles.bits(PinRole.PHASE));
-        return !here.isEmpty() && !there.isEmpty() && (here.containsAll(there) || there.containsAll(here));
-    }
-
-    /** Whether one unit drives a wire that the other listens to; a board passes both. */
-    private boolean driven(int from, int to) {
-        Set<Integer> driven = nets(from, NetRoles.DRIVERS);
-        return nets(to, NetRoles.RECEIVERS).stream().anyMatch(driven::contains);
     }
 
     /** Leads of one unit that end at the other and carry signals, though no signal passes. */
