@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import ringout.check.form.Check;
+import ringout.check.form.CheckInfo;
+import ringout.check.form.Gathering;
 import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
 import ringout.finding.CannotTell;
@@ -13,6 +15,7 @@ import ringout.finding.Fingerprint;
 import ringout.finding.Headline;
 import ringout.finding.Headlines;
 import ringout.finding.Report;
+import ringout.finding.Severity;
 import ringout.finding.Waivers;
 import ringout.graph.Circuit;
 import ringout.graph.Wiring;
@@ -44,6 +47,7 @@ public final class Review {
         List<Situation> situations = circuits.stream().map(Situation::new).toList();
         Review review = new Review();
         checks.forEach(check -> review.run(check, situations));
+        review.gather(checks, situations);
         Aircraft aircraft = circuits.get(0).wiring().aircraft();
         Fingerprint prints = new Fingerprint(aircraft);
         List<Headline> headlines = Headlines.of(List.copyOf(review.findings.values())).stream()
@@ -60,7 +64,31 @@ public final class Review {
                 review.notApplicable);
     }
 
+    /** Checks that look at what the others could not decide come after them, once for all states. */
+    private void gather(List<Check> checks, List<Situation> situations) {
+        List<String> grave = checks.stream()
+                .map(check -> check.getClass().getAnnotation(CheckInfo.class))
+                .filter(info -> info.severity().atLeast(Severity.S2))
+                .map(CheckInfo::code)
+                .toList();
+        List<String> states = situations.stream().map(Situation::state).toList();
+        for (Check check : checks) {
+            if (check instanceof Gathering gathering) {
+                Outcomes out = new Outcomes(check.getClass(), states.get(0));
+                List<CannotTell> open = cannotTell.values().stream()
+                        .filter(one -> grave.contains(one.code()))
+                        .toList();
+                gathering.gather(open, out);
+                out.cannotTell().forEach(one -> add(one.in(states)));
+                count(out.hasLooked(), out.cannotTell().isEmpty());
+            }
+        }
+    }
+
     private void run(Check check, List<Situation> situations) {
+        if (check instanceof Gathering) {
+            return;
+        }
         boolean looked = false;
         boolean clean = true;
         for (Situation situation : situations) {
@@ -71,6 +99,10 @@ public final class Review {
             out.findings().forEach(this::add);
             out.cannotTell().forEach(this::add);
         }
+        count(looked, clean);
+    }
+
+    private void count(boolean looked, boolean clean) {
         if (clean) {
             passed += looked ? 1 : 0;
             notApplicable += looked ? 0 : 1;
@@ -103,17 +135,7 @@ public final class Review {
 
     private void add(CannotTell open) {
         String key = open.code() + ":" + open.objects() + ":" + open.missing();
-        cannotTell.merge(
-                key,
-                open,
-                (first, again) -> new CannotTell(
-                        first.code(),
-                        first.name(),
-                        first.objects(),
-                        first.missing(),
-                        first.how(),
-                        first.minutes(),
-                        joined(first.states(), again.states())));
+        cannotTell.merge(key, open, (first, again) -> first.in(joined(first.states(), again.states())));
     }
 
     private static List<String> joined(List<String> first, List<String> again) {

@@ -14,4 +14,9 @@ import java.util.List;
  * @param states states of the aircraft it holds in
  */
 public record CannotTell(
-        String code, String name, List<String> objects, String missing, String how, int minutes, List<String> states) {}
+        String code, String name, List<String> objects, String missing, String how, int minutes, List<String> states) {
+    /** The same in other states. */
+    public CannotTell in(List<String> others) {
+        return new CannotTell(code, name, objects, missing, how, minutes, List.copyOf(others));
+    }
+}

@@ -153,6 +153,27 @@ public final class Circuit {
         return know(Trails.class, Trails::new).through(from, to);
     }
 
+    /** The circuit with everything aboard, plugged, closed and on, but with the settings of this state. */
+    public Circuit whole() {
+        boolean takes = !state.absent().isEmpty()
+                || !state.pulled().isEmpty()
+                || !state.open().isEmpty()
+                || !state.off().isEmpty();
+        return takes ? know(Whole.class, Whole::of).circuit() : this;
+    }
+
+    /** Keeps the circuit that the state takes nothing away from. */
+    private record Whole(Circuit circuit) {
+        private static Whole of(Circuit taken) {
+            Shape<State> shape = Shape.of(State.class);
+            State state = taken.state;
+            for (String field : List.of("absent", "pulled", "open", "off")) {
+                state = shape.with(state, field, List.of());
+            }
+            return new Whole(new Circuit(taken.wiring, state));
+        }
+    }
+
     /** A fact derived from this circuit, computed at the first question and kept. */
     public <F> F know(Class<F> type, Function<Circuit, F> maker) {
         Object known = facts.get(type);

@@ -21,9 +21,10 @@ import ringout.model.Lead;
 public record Wire(
         int index, int leadIndex, Lead lead, Optional<Conductor> own, int fromPin, int toPin, int fromEnd, int toEnd) {
 
-    /** Wire size as a gauge. */
+    /** Wire size as a gauge; not known where the number is no gauge there is. */
     public Datum<Awg> awg() {
-        return own.isPresent() ? own.get().awg().orElse(lead.awg()) : lead.awg();
+        Datum<Awg> listed = own.isPresent() ? own.get().awg().orElse(lead.awg()) : lead.awg();
+        return listed instanceof Datum.Known<Awg> known && !known.value().isUsual() ? Datum.unknown() : listed;
     }
 
     /** Cross-section in mm2: as listed, or from the gauge (ASTM B258). */

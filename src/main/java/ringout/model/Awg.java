@@ -10,6 +10,13 @@ public record Awg(int gauge) {
     private static final double RATIO = 92;
     private static final double STEPS = 39;
     private static final double MM_PER_INCH = 25.4;
+    private static final int THICKEST = -3;
+    private static final int THINNEST = 40;
+
+    /** Whether there is wire of such a gauge: 4/0 to 40. Beyond, another unit was meant. */
+    public boolean isUsual() {
+        return gauge >= THICKEST && gauge <= THINNEST;
+    }
 
     /** Diameter of the solid conductor in mm (ASTM B258). */
     public double diameterMm() {

@@ -24,4 +24,7 @@ public @interface CheckInfo {
 
     /** Data without which it cannot tell, in trade words. */
     String[] needs() default {};
+
+    /** It asks and never finds: its outcome is a pass or a question. */
+    boolean asksOnly() default false;
 }

@@ -30,6 +30,11 @@ public final class Situation {
         return circuit;
     }
 
+    /** The circuit with everything aboard, plugged and switched on, whatever the state takes away. */
+    public Circuit whole() {
+        return circuit.whole();
+    }
+
     /** The typed graph with every plug made. */
     public Wiring wiring() {
         return circuit.wiring();

@@ -51,6 +51,13 @@ public final class Thresholds {
     public static final Threshold SIGNAL_RETURN =
             new Threshold("signal.return", 300, "mm", "common practice, no source");
 
+    /** Part of a supply limit that must be left, in percent. */
+    public static final Threshold SUPPLY_MARGIN = new Threshold("supply.margin", 3, "%", "judgement");
+
+    /** How far two sources on one net may be set apart before the stronger does harm. */
+    public static final Threshold SOURCES_APART =
+            new Threshold("supply.sources-apart", 0.3, "V", "common practice, no source");
+
     private Thresholds() {}
 
     /** All of them. */
@@ -69,6 +76,8 @@ public final class Thresholds {
                 PAIR_BESIDE_CURRENT,
                 BUS_LOAD_WARN,
                 BUS_LOAD,
-                SIGNAL_RETURN);
+                SIGNAL_RETURN,
+                SUPPLY_MARGIN,
+                SOURCES_APART);
     }
 }

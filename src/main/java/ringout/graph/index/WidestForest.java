@@ -82,6 +82,11 @@ public final class WidestForest {
         return least;
     }
 
+    /** {@return a vertex that stands for all that are joined with the given one, also by edges of width 0} */
+    public int island(int vertex) {
+        return root(vertex);
+    }
+
     /** {@return whether a path of any width leads from one vertex to the other, also one of width 0} */
     public boolean joined(int a, int b) {
         return root(a) == root(b);

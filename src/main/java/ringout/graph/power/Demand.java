@@ -110,9 +110,18 @@ public final class Demand {
 
     /** {@return the average input current of a regulator in A, if the load behind it and its efficiency are known} */
     public OptionalDouble inputA(Part regulator) {
+        return averageKnown(regulator.to()) ? input(regulator, average) : OptionalDouble.empty();
+    }
+
+    /** {@return the input current of a regulator in A when everything behind it peaks, if that is known} */
+    public OptionalDouble peakInputA(Part regulator) {
+        return peakKnown(regulator.to()) ? input(regulator, peak) : OptionalDouble.empty();
+    }
+
+    private OptionalDouble input(Part regulator, double[] amps) {
+        double out = amps[regulator.to()];
         OptionalDouble gain = gain(regulator);
-        boolean known = averageKnown(regulator.to()) && (gain.isPresent() || average[regulator.to()] == 0);
-        return known ? OptionalDouble.of(average[regulator.to()] * gain.orElse(0)) : OptionalDouble.empty();
+        return gain.isPresent() || out == 0 ? OptionalDouble.of(out * gain.orElse(0)) : OptionalDouble.empty();
     }
 
     /** {@return the current to a point in A when everything behind it peaks at once, as far as it is known} */

@@ -13,6 +13,7 @@ import ringout.graph.Gap;
 import ringout.graph.Part;
 import ringout.graph.Trail;
 import ringout.graph.Wiring;
+import ringout.graph.index.Walk;
 import ringout.model.PinRole;
 
 /**
@@ -37,6 +38,7 @@ public final class PowerGraph {
     private final int[] supplyPins;
     private final Map<Integer, List<Diode>> byCathode = new HashMap<>();
     private final Map<Integer, List<Consumer>> byTie = new HashMap<>();
+    private final Map<Integer, List<Consumer>> byUnit = new HashMap<>();
 
     private PowerGraph(Circuit circuit) {
         this.circuit = circuit;
@@ -56,6 +58,8 @@ public final class PowerGraph {
         feeding.diodes.forEach(diode -> byCathode
                 .computeIfAbsent(diode.cathode(), key -> new ArrayList<>())
                 .add(diode));
+        consumers.forEach(consumer -> byUnit.computeIfAbsent(consumer.unit(), key -> new ArrayList<>())
+                .add(consumer));
         aboard().forEach(consumer -> byTie.computeIfAbsent(ties.of(consumer.plus()), key -> new ArrayList<>())
                 .add(consumer));
     }
@@ -121,6 +125,11 @@ public final class PowerGraph {
         return byTie.getOrDefault(tie, List.of());
     }
 
+    /** The consumers of a unit. */
+    public List<Consumer> consumersOf(int unit) {
+        return byUnit.getOrDefault(unit, List.of());
+    }
+
     /** Number of 0V pins aboard on a tie. */
     public int zeroPins(int tie) {
         return zeroPins[tie];
@@ -173,6 +182,14 @@ public final class PowerGraph {
         return stacks.bottom(source);
     }
 
+    /** What a source lifts its plus above the minus of the lowest source it stands on. */
+    public Volts height(PowerSource source) {
+        PowerSource below = bottom(source);
+        return source.minus() < 0 || below.equals(source)
+                ? source.volts()
+                : between(source.plus(), below.minus()).orElse(source.volts());
+    }
+
     /** The voltage at rest of a point against the reference of its island, if it is in one. */
     public Optional<Volts> volts(int vertex) {
         return potentials.of(ties.of(vertex));
@@ -204,7 +221,12 @@ public final class PowerGraph {
 
     /** The way with the fewest steps between two points of one tie. */
     public Optional<Trail> trail(int from, int to) {
-        return circuit.know(TieTrails.class, TieTrails::new).through(from, to);
+        return walk(from, to).map(walk -> Trail.of(circuit.wiring(), walk));
+    }
+
+    /** The same way as edges of the typed graph. */
+    public Optional<Walk> walk(int from, int to) {
+        return circuit.know(TieWays.class, TieWays::new).through(from, to);
     }
 
     /** How power comes from the packs to every supply point. */

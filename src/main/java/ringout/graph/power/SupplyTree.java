@@ -102,15 +102,23 @@ public final class SupplyTree {
                 : Optional.empty();
     }
 
+    /** The point power starts from on its way to a point, or -1 when none comes. */
+    public int rootOf(int vertex) {
+        int top = reaches(vertex) ? vertex : -1;
+        while (top >= 0 && edgeTo(top) >= 0) {
+            top = pointBefore(top);
+        }
+        return top;
+    }
+
     /** The way power takes from the pack to a point, if it comes there. */
     public Optional<Trail> trailTo(int vertex) {
         if (!reaches(vertex)) {
             return Optional.empty();
         }
         int length = 0;
-        int top = vertex;
-        while (edgeTo(top) >= 0) {
-            top = pointBefore(top);
+        int top = rootOf(vertex);
+        for (int v = vertex; v != top; v = pointBefore(v)) {
             length++;
         }
         int[] edges = new int[length];

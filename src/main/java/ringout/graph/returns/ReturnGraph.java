@@ -142,6 +142,11 @@ public final class ReturnGraph {
         return least.joined(from, to);
     }
 
+    /** A number that all points have in common between which a return current gets at all. */
+    public int island(int vertex) {
+        return least.island(vertex);
+    }
+
     /** The width of the widest way between two points: what it carries at least, and at most, by what is known. */
     public Ampacity width(int from, int to) {
         return new Ampacity(least.width(from, to), most.width(from, to));

@@ -19,7 +19,7 @@ final class WireSizes {
         if (plain.matches("0{1,4}")) {
             return new Parsed.Good(new Awg(1 - plain.length()));
         }
-        if (plain.matches("[1-5]?\\d([.,]0+)?")) {
+        if (plain.matches("\\d{1,4}([.,]0+)?")) {
             return new Parsed.Good(new Awg(Integer.parseInt(plain.replaceAll("[.,]0+$", ""))));
         }
         return new Parsed.Bad("'" + text + "' is not a wire gauge", "write 26, 4/0, or give mm2 in its own column");

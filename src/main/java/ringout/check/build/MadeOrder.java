@@ -1,0 +1,101 @@
+package ringout.check.build;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import ringout.check.form.Situation;
+import ringout.finding.Place;
+import ringout.graph.Site;
+import ringout.model.End;
+import ringout.model.Plug;
+import ringout.model.Step;
+import ringout.text.Span;
+
+/** The order in which pack plugs are made and broken: as the airframe says, else as the steps do. */
+final class MadeOrder {
+    private static final Set<String> MAKE = Set.of("make", "connect", "plug");
+    private static final Set<String> BREAK = Set.of("break", "unplug", "disconnect");
+
+    /**
+     * A plug at its turn.
+     *
+     * @param unit number of its unit
+     * @param name UNIT-PLUG
+     * @param record the plug of the type
+     * @param place the step that makes it; unknown when the airframe tells the order
+     */
+    record Made(int unit, String name, Plug record, Place place) {}
+
+    private final List<Made> plugs = new ArrayList<>();
+    private final List<Made> broken = new ArrayList<>();
+
+    private MadeOrder(Situation at) {
+        at.aircraft()
+                .airframe()
+                .plugOrder()
+                .forEach(name -> add(at, plugs, name, new Place(Span.NONE, "plug order", "")));
+        boolean told = !plugs.isEmpty();
+        PackStacks stacks = PackStacks.of(at);
+        for (Step step : at.aircraft().record().steps()) {
+            String action = step.action().or("").toLowerCase(Locale.ROOT);
+            Place place = new Place(step.at(), step.id(), "step " + step.id() + ": " + action);
+            for (String object : step.objects()) {
+                if (MAKE.contains(action) && !told) {
+                    addPack(at, stacks, plugs, object, place);
+                } else if (BREAK.contains(action)) {
+                    addPack(at, stacks, broken, object, place);
+                }
+            }
+        }
+    }
+
+    static MadeOrder of(Situation at) {
+        return new MadeOrder(at);
+    }
+
+    private static void add(Situation at, List<Made> list, String name, Place place) {
+        Site site = at.directory().resolve(new End(name));
+        if (site instanceof Site.OnPlug on && !at.directory().isJoint(on.unit())) {
+            list.add(new Made(
+                    on.unit(),
+                    at.wiring().plugName(on.unit(), on.plug()),
+                    at.directory().type(on.unit()).plugs().get(on.plug()),
+                    place));
+        }
+    }
+
+    private static void addPack(Situation at, PackStacks stacks, List<Made> list, String name, Place place) {
+        List<Made> found = new ArrayList<>();
+        add(at, found, name, place);
+        found.stream().filter(made -> stacks.stackOf(made.unit()) >= 0).forEach(list::add);
+    }
+
+    /** Plugs in the order they are made. */
+    List<Made> plugs() {
+        return plugs;
+    }
+
+    /** Plugs in the order they are broken, where the steps tell. */
+    List<Made> broken() {
+        return broken;
+    }
+
+    /** Whether a step that compares the voltage of two or more of the packs comes before the one that makes a plug. */
+    boolean comparedBefore(Situation at, Set<String> packs, Made closing) {
+        boolean compared = false;
+        for (Step step : at.aircraft().record().steps()) {
+            String action = step.action().or("").toLowerCase(Locale.ROOT);
+            String what = (step.attribute().or("") + " " + step.says().or("")).toLowerCase(Locale.ROOT);
+            if (action.equals("check")
+                    && what.contains("volt")
+                    && packs.stream().anyMatch(step.objects()::contains)) {
+                compared = true;
+            }
+            if (MAKE.contains(action) && step.objects().contains(closing.name())) {
+                return compared;
+            }
+        }
+        return compared;
+    }
+}

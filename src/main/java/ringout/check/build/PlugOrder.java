@@ -1,0 +1,211 @@
+package ringout.check.build;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import ringout.check.form.Check;
+import ringout.check.form.CheckInfo;
+import ringout.check.form.Outcomes;
+import ringout.check.form.Situation;
+import ringout.finding.Draft;
+import ringout.finding.Place;
+import ringout.finding.Severity;
+import ringout.model.Datum;
+
+/**
+ * A pack whose last made contact is not the one with pre-charge, or a second pack that joins a live one unmeasured.
+ *
+ * <p>Why it matters: the contact that closes the circuit takes the whole inrush: a crack, pitted metal, and a hot contact later. Two
+ * packs at different charge put tens of amperes through each other.
+ *
+ * <p>Condition: of the contacts of a stack of packs, in the order they are made, the last must be the one with pre-charge; what is
+ * broken first must be the same. "Red last" is not enough with several reds. A pack that joins another in parallel needs a step
+ * before it that compares their voltages. Packs with pre-charge inside need no such contact; with no pre-charge contact at all there
+ * is nothing to put last (P26).
+ *
+ * <p>Does not see: how firmly and fast the plug is pushed; the voltages themselves (P28).
+ *
+ * <p>Reference: common practice, no source.
+ */
+@CheckInfo(
+        code = "B05",
+        name = "plug-order",
+        severity = Severity.S1,
+        since = "0.1",
+        needs = {
+            "order in which pack plugs are made",
+            "which contact has pre-charge",
+            "steps before a pack joins another"
+        })
+public final class PlugOrder implements Check {
+    @Override
+    public void look(Situation at, Outcomes out) {
+        PackStacks stacks = PackStacks.of(at);
+        if (stacks.contacts() < 2) {
+            return;
+        }
+        MadeOrder made = MadeOrder.of(at);
+        if (made.plugs().isEmpty()) {
+            out.cannotTell(
+                    "order in which the pack plugs are made",
+                    "write it down as it is done",
+                    2,
+                    stacks.names().toArray(new String[0]));
+            return;
+        }
+        Map<Integer, MadeOrder.Made> closing = closing(stacks, made);
+        closing.forEach((stack, last) -> suppressed(at, out, stacks, made, stack, last));
+        if (stacks.count() > 1) {
+            joined(at, out, stacks, made, closing);
+        }
+    }
+
+    /** The contact that closes each stack: its last, or that of an isolator made after all packs. */
+    private static Map<Integer, MadeOrder.Made> closing(PackStacks stacks, MadeOrder made) {
+        Map<Integer, MadeOrder.Made> closing = new LinkedHashMap<>();
+        List<MadeOrder.Made> plugs = made.plugs();
+        MadeOrder.Made last = plugs.get(plugs.size() - 1);
+        boolean isolated = stacks.stackOf(last.unit()) < 0;
+        for (MadeOrder.Made plug : plugs) {
+            int stack = stacks.stackOf(plug.unit());
+            if (stack >= 0) {
+                closing.put(stack, isolated ? last : plug);
+            }
+        }
+        return closing;
+    }
+
+    private static void suppressed(
+            Situation at, Outcomes out, PackStacks stacks, MadeOrder made, int stack, MadeOrder.Made last) {
+        List<MadeOrder.Made> all = made.plugs().stream()
+                .filter(plug -> stacks.stackOf(plug.unit()) == stack || plug.equals(last))
+                .toList();
+        List<MadeOrder.Made> right =
+                all.stream().filter(plug -> plug.record().suppressor().is(true)).toList();
+        if (stacks.preChargeInside(at, stack)) {
+            out.looked();
+        } else if (right.isEmpty()) {
+            unmarked(at, out, stacks, stack, all);
+        } else if (last.record().suppressor().is(true)) {
+            out.looked();
+            broken(at, out, stacks, made, stack, right);
+        } else {
+            out.finding(order(at, stacks, stack, last, right, made));
+        }
+    }
+
+    /** With no contact marked, it is open whether there is one; when all are said to have none, nothing is to be put last. */
+    private static void unmarked(Situation at, Outcomes out, PackStacks stacks, int stack, List<MadeOrder.Made> all) {
+        if (all.stream().map(plug -> plug.record().suppressor()).anyMatch(Datum::isMissing)) {
+            List<String> names = stacks.names(at, stack);
+            out.cannotTell(
+                    "which contact of " + String.join(", ", names) + " has pre-charge, if any",
+                    "look at the plugs or the maker's data",
+                    2,
+                    names.toArray(new String[0]));
+        } else {
+            out.looked();
+        }
+    }
+
+    private static void broken(
+            Situation at, Outcomes out, PackStacks stacks, MadeOrder made, int stack, List<MadeOrder.Made> right) {
+        Optional<MadeOrder.Made> first = made.broken().stream()
+                .filter(plug -> stacks.stackOf(plug.unit()) == stack)
+                .findFirst();
+        if (first.isPresent() && !first.get().record().suppressor().is(true)) {
+            String name = first.get().name();
+            String wanted = right.get(right.size() - 1).name();
+            out.finding(Draft.of(
+                            Severity.S1,
+                            "plug order: " + name + ", plain, is broken first; the pre-charge contact is " + wanted)
+                    .about(stacks.names(at, stack))
+                    .at(first.get().place())
+                    .sum("broken first: " + name + "; pre-charge: " + wanted)
+                    .why("the arc of breaking burns the plain contact")
+                    .fix("break " + wanted + " first")
+                    .cause("plug order")
+                    .explains("P26", "B04"));
+        }
+    }
+
+    private static Draft order(
+            Situation at,
+            PackStacks stacks,
+            int stack,
+            MadeOrder.Made last,
+            List<MadeOrder.Made> right,
+            MadeOrder made) {
+        String wanted = right.get(right.size() - 1).name();
+        String order = String.join(
+                ", ", made.plugs().stream().map(MadeOrder.Made::name).toList());
+        Draft draft = Draft.of(
+                        Severity.S1,
+                        "plug order: the last contact made is " + last.name() + ", plain; the pre-charge contact "
+                                + wanted + " goes in before it")
+                .about(stacks.names(at, stack))
+                .sum("made in this order: " + order + "; pre-charge at " + wanted)
+                .why("the plain contact takes the whole inrush: a crack, pitted metal, a hot contact later")
+                .fix("make " + wanted + " last and break it first")
+                .cause("plug order")
+                .explains("P26", "B04");
+        place(at, last).forEach(draft::at);
+        return draft;
+    }
+
+    private static List<Place> place(Situation at, MadeOrder.Made plug) {
+        return plug.place().span().known()
+                ? List.of(plug.place())
+                : List.of(new Place(at.aircraft().airframe().at(), "plug order", "plug order of the airframe"));
+    }
+
+    /** Every stack after the first joins a live one: its voltage must have been compared before. */
+    private static void joined(
+            Situation at, Outcomes out, PackStacks stacks, MadeOrder made, Map<Integer, MadeOrder.Made> closing) {
+        List<Integer> order = new ArrayList<>(closing.keySet());
+        order.sort((a, b) -> Integer.compare(
+                made.plugs().indexOf(closing.get(a)), made.plugs().indexOf(closing.get(b))));
+        List<String> open = new ArrayList<>();
+        for (int stack : order.subList(1, order.size())) {
+            List<String> names = stacks.names(at, stack);
+            Set<String> all = new TreeSet<>(names);
+            all.addAll(stacks.names(at, order.get(0)));
+            if (at.aircraft().record().steps().isEmpty()) {
+                open.addAll(names);
+            } else if (made.comparedBefore(at, all, closing.get(stack))) {
+                out.looked();
+            } else {
+                out.finding(unmeasured(at, stacks, order.get(0), stack, closing.get(stack)));
+            }
+        }
+        if (!open.isEmpty()) {
+            out.cannotTell(
+                    "whether voltages are compared before " + String.join(", ", open) + " joins",
+                    "write the step down",
+                    2,
+                    open.toArray(new String[0]));
+        }
+    }
+
+    private static Draft unmeasured(Situation at, PackStacks stacks, int first, int stack, MadeOrder.Made closing) {
+        String names = String.join(", ", stacks.names(at, stack));
+        String others = String.join(", ", stacks.names(at, first));
+        Draft draft = Draft.of(
+                        Severity.S1,
+                        "plug order: " + names + " joins " + others + " at " + closing.name()
+                                + ", and no step before compares their voltages")
+                .about(stacks.names(at, stack))
+                .sum("no check of the voltages of " + others + " and " + names + " before " + closing.name())
+                .why("packs at different charge put tens of amperes through each other at the plug")
+                .meter("volts from " + closing.name() + " to its lead before it goes in: under 0.05 V a cell")
+                .fix("add a step before it: compare the voltages of " + others + " and " + names)
+                .cause("joining of " + names)
+                .explains("B04");
+        place(at, closing).forEach(draft::at);
+        return draft;
+    }
+}

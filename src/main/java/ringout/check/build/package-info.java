@@ -1,0 +1,5 @@
+/** Checks of build order and energising (codes B). */
+@NullMarked
+package ringout.check.build;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** Checks of supplies and returns (codes P). */
+@NullMarked
+package ringout.check.power;
+
+import org.jspecify.annotations.NullMarked;
