@@ -9,7 +9,21 @@ import ringout.check.address.EscIndex;
 import ringout.check.address.FrameMix;
 import ringout.check.address.I2cAddressClash;
 import ringout.check.address.RateMismatch;
+import ringout.check.build.PlugOrder;
 import ringout.check.form.Check;
+import ringout.check.installation.MixedClampSizes;
+import ringout.check.installation.WrongClampCount;
+import ringout.check.power.NoSource;
+import ringout.check.power.OutsideSupplyRange;
+import ringout.check.power.PolarityReversed;
+import ringout.check.power.RailOnSignal;
+import ringout.check.power.RailOnZero;
+import ringout.check.power.ReturnMissing;
+import ringout.check.power.ReturnTooThin;
+import ringout.check.power.TwoSources;
+import ringout.check.record.DataHole;
+import ringout.check.record.NoIdentity;
+import ringout.check.record.UnitDoubtful;
 import ringout.check.signal.MotorOrder;
 import ringout.check.signal.MotorTurnsWrongWay;
 import ringout.check.signal.NoCommonReference;
@@ -91,8 +105,31 @@ public final class Catalogue {
             new PropellerHand(), // S13
             new OpenDrainWithoutPullUp()); // S20
 
+    private static final List<Check> POWER = List.of(
+            new PolarityReversed(), // P01
+            new RailOnZero(), // P02
+            new RailOnSignal(), // P03
+            new OutsideSupplyRange(), // P04
+            new NoSource(), // P05
+            new TwoSources(), // P06
+            new ReturnMissing(), // P09
+            new ReturnTooThin()); // P10
+
+    private static final List<Check> INSTALLATION = List.of(
+            new WrongClampCount(), // M16
+            new MixedClampSizes()); // M17
+
+    private static final List<Check> BUILD = List.of(new PlugOrder()); // B05
+
+    private static final List<Check> RECORD = List.of(
+            new DataHole(), // X01
+            new NoIdentity(), // X02
+            new UnitDoubtful()); // X14
+
     private static final List<Check> ALL =
-            List.of(TOPOLOGY, ADDRESS, SIGNAL).stream().flatMap(List::stream).toList();
+            List.of(TOPOLOGY, ADDRESS, POWER, SIGNAL, INSTALLATION, BUILD, RECORD).stream()
+                    .flatMap(List::stream)
+                    .toList();
 
     private Catalogue() {}
 

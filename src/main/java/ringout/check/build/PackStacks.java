@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import ringout.check.form.Situation;
 import ringout.graph.Wiring;
@@ -44,9 +45,9 @@ final class PackStacks {
         return source.kind() == PowerSource.Kind.PACK && !plugs(source.unit()).isEmpty();
     }
 
-    private TreeSet<Integer> plugs(int unit) {
+    private Set<Integer> plugs(int unit) {
         Wiring wiring = at.wiring();
-        TreeSet<Integer> plugs = new TreeSet<>();
+        Set<Integer> plugs = new TreeSet<>();
         for (int pin = wiring.firstPin(unit); pin < wiring.endPin(unit); pin++) {
             boolean contact = wiring.is(pin, PinRole.PACK_PLUS) || wiring.is(pin, PinRole.PACK_MINUS);
             if (contact && wiring.wiresAt(pin).length > 0) {

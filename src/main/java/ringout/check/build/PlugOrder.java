@@ -1,6 +1,7 @@
 package ringout.check.build;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,8 +12,6 @@ import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
-import ringout.finding.Draft;
-import ringout.finding.Place;
 import ringout.finding.Severity;
 import ringout.model.Datum;
 
@@ -42,6 +41,9 @@ import ringout.model.Datum;
             "steps before a pack joins another"
         })
 public final class PlugOrder implements Check {
+    /** The contact that closes the circuit of a stack. */
+    private record Closing(int stack, MadeOrder.Made plug) {}
+
     @Override
     public void look(Situation at, Outcomes out) {
         PackStacks stacks = PackStacks.of(at);
@@ -57,15 +59,15 @@ public final class PlugOrder implements Check {
                     stacks.names().toArray(new String[0]));
             return;
         }
-        Map<Integer, MadeOrder.Made> closing = closing(stacks, made);
-        closing.forEach((stack, last) -> suppressed(at, out, stacks, made, stack, last));
+        List<Closing> closing = closing(stacks, made);
+        closing.forEach(one -> suppressed(at, out, stacks, made, one.stack(), one.plug()));
         if (stacks.count() > 1) {
             joined(at, out, stacks, made, closing);
         }
     }
 
     /** The contact that closes each stack: its last, or that of an isolator made after all packs. */
-    private static Map<Integer, MadeOrder.Made> closing(PackStacks stacks, MadeOrder made) {
+    private static List<Closing> closing(PackStacks stacks, MadeOrder made) {
         Map<Integer, MadeOrder.Made> closing = new LinkedHashMap<>();
         List<MadeOrder.Made> plugs = made.plugs();
         MadeOrder.Made last = plugs.get(plugs.size() - 1);
@@ -76,7 +78,10 @@ public final class PlugOrder implements Check {
                 closing.put(stack, isolated ? last : plug);
             }
         }
-        return closing;
+        return closing.entrySet().stream()
+                .map(entry -> new Closing(entry.getKey(), entry.getValue()))
+                .sorted(Comparator.comparingInt(one -> plugs.indexOf(one.plug())))
+                .toList();
     }
 
     private static void suppressed(
@@ -94,7 +99,7 @@ public final class PlugOrder implements Check {
             out.looked();
             broken(at, out, stacks, made, stack, right);
         } else {
-            out.finding(order(at, stacks, stack, last, right, made));
+            out.finding(PlugOrderDraft.order(at, stacks.names(at, stack), last, right, made));
         }
     }
 
@@ -118,68 +123,24 @@ public final class PlugOrder implements Check {
                 .filter(plug -> stacks.stackOf(plug.unit()) == stack)
                 .findFirst();
         if (first.isPresent() && !first.get().record().suppressor().is(true)) {
-            String name = first.get().name();
-            String wanted = right.get(right.size() - 1).name();
-            out.finding(Draft.of(
-                            Severity.S1,
-                            "plug order: " + name + ", plain, is broken first; the pre-charge contact is " + wanted)
-                    .about(stacks.names(at, stack))
-                    .at(first.get().place())
-                    .sum("broken first: " + name + "; pre-charge: " + wanted)
-                    .why("the arc of breaking burns the plain contact")
-                    .fix("break " + wanted + " first")
-                    .cause("plug order")
-                    .explains("P26", "B04"));
+            out.finding(PlugOrderDraft.brokenFirst(stacks.names(at, stack), first.get(), right));
         }
     }
 
-    private static Draft order(
-            Situation at,
-            PackStacks stacks,
-            int stack,
-            MadeOrder.Made last,
-            List<MadeOrder.Made> right,
-            MadeOrder made) {
-        String wanted = right.get(right.size() - 1).name();
-        String order = String.join(
-                ", ", made.plugs().stream().map(MadeOrder.Made::name).toList());
-        Draft draft = Draft.of(
-                        Severity.S1,
-                        "plug order: the last contact made is " + last.name() + ", plain; the pre-charge contact "
-                                + wanted + " goes in before it")
-                .about(stacks.names(at, stack))
-                .sum("made in this order: " + order + "; pre-charge at " + wanted)
-                .why("the plain contact takes the whole inrush: a crack, pitted metal, a hot contact later")
-                .fix("make " + wanted + " last and break it first")
-                .cause("plug order")
-                .explains("P26", "B04");
-        place(at, last).forEach(draft::at);
-        return draft;
-    }
-
-    private static List<Place> place(Situation at, MadeOrder.Made plug) {
-        return plug.place().span().known()
-                ? List.of(plug.place())
-                : List.of(new Place(at.aircraft().airframe().at(), "plug order", "plug order of the airframe"));
-    }
-
     /** Every stack after the first joins a live one: its voltage must have been compared before. */
-    private static void joined(
-            Situation at, Outcomes out, PackStacks stacks, MadeOrder made, Map<Integer, MadeOrder.Made> closing) {
-        List<Integer> order = new ArrayList<>(closing.keySet());
-        order.sort((a, b) -> Integer.compare(
-                made.plugs().indexOf(closing.get(a)), made.plugs().indexOf(closing.get(b))));
+    private static void joined(Situation at, Outcomes out, PackStacks stacks, MadeOrder made, List<Closing> closing) {
         List<String> open = new ArrayList<>();
-        for (int stack : order.subList(1, order.size())) {
-            List<String> names = stacks.names(at, stack);
+        List<String> first = stacks.names(at, closing.get(0).stack());
+        for (Closing one : closing.subList(1, closing.size())) {
+            List<String> names = stacks.names(at, one.stack());
             Set<String> all = new TreeSet<>(names);
-            all.addAll(stacks.names(at, order.get(0)));
+            all.addAll(first);
             if (at.aircraft().record().steps().isEmpty()) {
                 open.addAll(names);
-            } else if (made.comparedBefore(at, all, closing.get(stack))) {
+            } else if (made.comparedBefore(at, all, one.plug())) {
                 out.looked();
             } else {
-                out.finding(unmeasured(at, stacks, order.get(0), stack, closing.get(stack)));
+                out.finding(PlugOrderDraft.unmeasured(at, first, names, one.plug()));
             }
         }
         if (!open.isEmpty()) {
@@ -189,23 +150,5 @@ public final class PlugOrder implements Check {
                     2,
                     open.toArray(new String[0]));
         }
-    }
-
-    private static Draft unmeasured(Situation at, PackStacks stacks, int first, int stack, MadeOrder.Made closing) {
-        String names = String.join(", ", stacks.names(at, stack));
-        String others = String.join(", ", stacks.names(at, first));
-        Draft draft = Draft.of(
-                        Severity.S1,
-                        "plug order: " + names + " joins " + others + " at " + closing.name()
-                                + ", and no step before compares their voltages")
-                .about(stacks.names(at, stack))
-                .sum("no check of the voltages of " + others + " and " + names + " before " + closing.name())
-                .why("packs at different charge put tens of amperes through each other at the plug")
-                .meter("volts from " + closing.name() + " to its lead before it goes in: under 0.05 V a cell")
-                .fix("add a step before it: compare the voltages of " + others + " and " + names)
-                .cause("joining of " + names)
-                .explains("B04");
-        place(at, closing).forEach(draft::at);
-        return draft;
     }
 }

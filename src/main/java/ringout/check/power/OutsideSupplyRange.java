@@ -83,7 +83,7 @@ public final class OutsideSupplyRange implements Check {
         double margin = at.limit(Thresholds.SUPPLY_MARGIN).value() / 100;
         Datum<Double> most = consumer.limits().map(Rail::maxV).orElse(Datum.notAsked());
         Datum<Double> least = consumer.limits().map(Rail::minV).orElse(Datum.notAsked());
-        if (most.isMissing() || least.isMissing()) {
+        if ((most.isMissing() || least.isMissing()) && !onlyPasses(consumer)) {
             gaps.add(PowerData.SUPPLY_RANGE, Supplies.name(at, consumer));
         }
         RangeVerdict verdict = new RangeVerdict(consumer, volts, sags.of(consumer), least, most, margin);
@@ -101,6 +101,14 @@ public final class OutsideSupplyRange implements Check {
             out.looked();
         }
         return Optional.empty();
+    }
+
+    /** A board of which nobody tells a range only passes what comes. */
+    private static boolean onlyPasses(Consumer consumer) {
+        boolean silent = consumer.limits()
+                .map(rail -> rail.minV().isMissing() && rail.maxV().isMissing())
+                .orElse(true);
+        return silent && !consumer.draws() && consumer.loads().isEmpty();
     }
 
     /** One finding for a wrong source, one a unit otherwise. */

@@ -82,7 +82,11 @@ record RangeVerdict(
 
     /** The arithmetic in words. */
     String sum() {
-        String range = "takes " + said(least) + " to " + said(most) + " V";
+        String nominal = consumer.limits()
+                .flatMap(rail -> rail.nominalV().known())
+                .map(v -> " (a " + Figures.of(v) + " V unit)")
+                .orElse("");
+        String range = "takes " + said(least) + " to " + said(most) + " V" + nominal;
         String gets = "gets " + Supplies.range(volts) + " at rest";
         String loaded =
                 !isHigh() && sag.volts() > 0 ? ", " + Figures.of(low(true)) + " V empty with " + sag.words() : "";

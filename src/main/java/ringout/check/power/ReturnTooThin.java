@@ -22,6 +22,7 @@ import ringout.graph.returns.ReturnGraph;
 import ringout.graph.returns.ReturnWay;
 import ringout.graph.wire.Ampacity;
 import ringout.graph.wire.WireTable;
+import ringout.model.Lead;
 import ringout.model.PinRole;
 
 /**
@@ -137,9 +138,22 @@ public final class ReturnTooThin implements Check {
         neck.ifPresent(wire -> {
             draft.at(wire.lead());
             draft.input(wire.awg());
+            draft.onAssumption(width.high() * Ampacity.bonusLeft(wire) >= need.averageA());
+            sharing(at, wire).forEach(lead -> draft.cause(lead.id()));
         });
         draft.seen(at.directory().unit(need.unit()));
         return draft;
+    }
+
+    /** The leads that share a splice with the bottleneck: their returns meet in it. */
+    private static List<Lead> sharing(Situation at, Wire neck) {
+        List<Integer> joints = new ArrayList<>();
+        for (int pin : new int[] {neck.fromPin(), neck.toPin()}) {
+            if (at.directory().isJoint(at.wiring().unitOf(pin))) {
+                joints.add(pin);
+            }
+        }
+        return Supplies.leadsAt(at, joints);
     }
 
     /** Plugs of the unit whose 0V has no conductor: where the return should be. */

@@ -28,6 +28,8 @@ final class Distances {
 
     private static Optional<Unit> unit(Situation at, Site site) {
         int unit = site instanceof Site.OnPlug on ? on.unit() : site instanceof Site.OnPin on ? on.unit() : -1;
-        return unit < 0 || at.directory().isJoint(unit) ? Optional.empty() : Optional.of(at.directory().unit(unit));
+        return unit < 0 || at.directory().isJoint(unit)
+                ? Optional.empty()
+                : Optional.of(at.directory().unit(unit));
     }
 }

@@ -67,7 +67,9 @@ public final class NoIdentity implements Check {
     /** Whether rows of one id are the conductors of one lead: each names a pin at one end at least, all between the same plugs. */
     private static boolean oneLead(Wiring wiring, List<Integer> rows) {
         return rows.stream().map(row -> pair(wiring, row)).distinct().count() == 1
-                && rows.stream().allMatch(row -> wiring.from(row) instanceof Site.OnPin || wiring.to(row) instanceof Site.OnPin);
+                && rows.stream()
+                        .allMatch(
+                                row -> wiring.from(row) instanceof Site.OnPin || wiring.to(row) instanceof Site.OnPin);
     }
 
     private static String pair(Wiring wiring, int row) {
@@ -97,7 +99,8 @@ public final class NoIdentity implements Check {
                 .sum(rows.size() + " rows without an id")
                 .why("nobody can point at it, and its findings cannot be waived or compared")
                 .fix("give each an id and label it at both ends");
-        leads.forEach(lead -> draft.at(new Place(lead.at(), row(lead), row(lead))).cause("id of " + row(lead)));
+        leads.forEach(
+                lead -> draft.at(new Place(lead.at(), row(lead), row(lead))).cause("id of " + row(lead)));
         return draft;
     }
 
@@ -121,7 +124,8 @@ public final class NoIdentity implements Check {
         Map<String, List<Wire>> byId = new LinkedHashMap<>();
         for (Wire wire : at.wiring().wires()) {
             if (wire.own().isPresent() && wire.own().get().id() instanceof Datum.Known<String> known) {
-                byId.computeIfAbsent(fold(known.value()), key -> new ArrayList<>()).add(wire);
+                byId.computeIfAbsent(fold(known.value()), key -> new ArrayList<>())
+                        .add(wire);
             }
         }
         byId.forEach((id, wires) -> {

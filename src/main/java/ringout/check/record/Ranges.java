@@ -6,6 +6,8 @@ import java.util.Map;
 final class Ranges {
     private static final double[] FACTORS = {10, 25.4, 1000};
     private static final double TOLERANCE = 0.1;
+    private static final double SHORTEST_WAY_MM = 200;
+    private static final double FAR = 5;
 
     /** Lowest and highest usual value by kind. Zero is usual everywhere: a load may be idle. */
     private record Range(double low, double high) {}
@@ -24,6 +26,11 @@ final class Ranges {
     boolean isDoubtful(String kind, double value) {
         Range range = USUAL.get(kind);
         return range != null && (value < range.low() || value > range.high());
+    }
+
+    /** Whether a lead cannot span its way even where places are rough: less than a fifth of a way of at least 0.2 m. */
+    boolean isFarTooShort(double lengthMm, double wayMm) {
+        return wayMm >= SHORTEST_WAY_MM && lengthMm < wayMm / FAR;
     }
 
     /** Whether one value is another in a different unit: a factor of 10, 25.4 or 1000 apart. */

@@ -24,7 +24,7 @@ import ringout.model.UnitType;
  *
  * <p>Condition: a value outside what is built: a lead shorter than 10 mm or longer than 100 m, a gauge thinner than 40 or a
  * cross-section above 120 mm2, a cut length that differs from its route by a factor of 10, 25.4 or 1000 within 10 %, a
- * lead shorter than half the straight way between its units, a current above 1000 A, a capacity above 1000 Ah, a cell above 5 V
+ * lead shorter than a fifth of the straight way between its units, a current above 1000 A, a capacity above 1000 Ah, a cell above 5 V
  * or below 1 V or above 100 mOhm, a bus faster than 100 Mbit/s, a unit more than 50 m from the hub. It asks; it never converts.
  *
  * <p>Does not see: a wrong unit that leaves the value in the usual range.
@@ -92,15 +92,24 @@ public final class UnitDoubtful implements Check {
         value(doubts, "cross-section", "mm2", lead.areaMm2(), lead.id());
         value(doubts, "current", "A", lead.averageA(), lead.id());
         value(doubts, "current", "A", lead.peakA(), lead.id());
-        lead.awg().known().filter(awg -> !awg.isUsual()).ifPresent(awg -> doubts.note("gauge", awg + " AWG", lead.id()));
+        lead.awg()
+                .known()
+                .filter(awg -> !awg.isUsual())
+                .ifPresent(awg -> doubts.note("gauge", awg + " AWG", lead.id()));
         if (lead.lengthMm().isKnown()) {
             double length = lead.lengthMm().or(0.0);
-            if (lead.routeMm().isKnown() && ranges.isFactor(length, lead.routeMm().or(0.0))) {
-                doubts.note("length against route", Figures.of(length) + " mm on " + Figures.of(lead.routeMm().or(0.0)) + " mm", lead.id());
+            if (lead.routeMm().isKnown()
+                    && ranges.isFactor(length, lead.routeMm().or(0.0))) {
+                doubts.note(
+                        "length against route",
+                        Figures.of(length) + " mm on "
+                                + Figures.of(lead.routeMm().or(0.0)) + " mm",
+                        lead.id());
             }
             Distances.straight(at, row)
-                    .filter(way -> length < way / 2 && !ranges.isDoubtful("length", length))
-                    .ifPresent(way -> doubts.note("length", Figures.of(length) + " mm over " + Figures.of(way) + " mm", lead.id()));
+                    .filter(way -> ranges.isFarTooShort(length, way) && !ranges.isDoubtful("length", length))
+                    .ifPresent(way -> doubts.note(
+                            "length", Figures.of(length) + " mm over " + Figures.of(way) + " mm", lead.id()));
         }
     }
 

@@ -3,8 +3,10 @@ package ringout.check.signal;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
@@ -18,6 +20,7 @@ import ringout.graph.Trail;
 import ringout.graph.Wire;
 import ringout.graph.signal.NetRoles;
 import ringout.graph.signal.References;
+import ringout.model.Lead;
 import ringout.model.PinRole;
 import ringout.model.shape.Scalars;
 
@@ -138,6 +141,20 @@ public final class ReturnFarAway implements Check {
                 .why("signal and return make a wide loop that takes up noise and may carry other return current")
                 .fix("run a 0V conductor from " + from + " to " + to + " along " + leads);
         wires.forEach(wire -> draft.at(wire.lead()));
+        onlyReturn(at, first.fromPin()).ifPresent(lead -> draft.cause(lead.id()));
+        onlyReturn(at, first.toPin()).ifPresent(lead -> draft.cause(lead.id()));
         return draft;
+    }
+
+    /** The one lead that brings 0V to a unit, where there is only one: the return that went another way. */
+    private static Optional<Lead> onlyReturn(Situation at, int pin) {
+        Set<Lead> leads = new LinkedHashSet<>();
+        int unit = at.wiring().unitOf(pin);
+        for (int zero = at.wiring().firstPin(unit); zero < at.wiring().endPin(unit); zero++) {
+            for (int w : at.wiring().is(zero, PinRole.ZERO_V) ? at.wiring().wiresAt(zero) : new int[0]) {
+                leads.add(at.wiring().wires().get(w).lead());
+            }
+        }
+        return leads.size() == 1 ? leads.stream().findFirst() : Optional.empty();
     }
 }

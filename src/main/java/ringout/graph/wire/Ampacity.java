@@ -12,8 +12,8 @@ import ringout.model.shape.Scalars;
 
 /**
  * The current a conductor carries all day in A: free air, times 1.4 for silicone of 200 degrees in moving air, times the
- * factor of its bundle (common practice, no source; the factor from 7 wires on is that of MIL-STD-975, from memory). What
- * is not said of the conductor leaves a band: still air and the fullest bundle below, moving air and no bundle above.
+ * factor of its bundle (common practice, no source; the factor from 7 wires on is that of MIL-STD-975, from memory). A lead
+ * of which neither insulation nor air is told gets no bonus; a bundle that is not told leaves a band from the fullest to none.
  *
  * @param low the least it carries, whatever the missing data are; 0 when its size is not known
  * @param high the most it carries; infinite when its size is not known
@@ -32,13 +32,10 @@ public record Ampacity(double low, double high) {
     public static Ampacity of(Wire wire) {
         Ampacity free = freeAir(wire);
         Lead lead = wire.lead();
-        Optional<Boolean> cooled = cooled(lead);
         Datum<Integer> loaded = lead.loadedInBundle();
         double bundle = bundle(loaded.or(1));
-        double least = cooled.orElse(false) ? MOVING_AIR : 1;
-        double most = cooled.orElse(true) ? MOVING_AIR : 1;
-        return new Ampacity(
-                free.low * least * (loaded.isMissing() ? FULLEST_BUNDLE : bundle), free.high * most * bundle);
+        double air = cooled(lead) ? MOVING_AIR : 1;
+        return new Ampacity(free.low * air * (loaded.isMissing() ? FULLEST_BUNDLE : bundle), free.high * air * bundle);
     }
 
     /** The table's value; beyond its ends only that it is more than the last row, or less than the first. */
@@ -66,14 +63,17 @@ public record Ampacity(double low, double high) {
                 : new Ampacity(0, thinnest.freeAirA());
     }
 
-    /** Whether it is silicone of 200 degrees in moving air; empty when that is open. */
-    private static Optional<Boolean> cooled(Lead lead) {
-        boolean hot = lead.insulationC().or(0.0) >= SILICONE_C;
+    /** Whether it is said to be silicone of 200 degrees in moving air. */
+    private static boolean cooled(Lead lead) {
+        return lead.insulationC().or(0.0) >= SILICONE_C && lead.movingAir().is(true);
+    }
+
+    /** What a conductor would carry more, as a factor, if it were the silicone in moving air that its row does not exclude. */
+    public static double bonusLeft(Wire wire) {
+        Lead lead = wire.lead();
         boolean still = lead.movingAir().is(false) || lead.movingAir().isNotApplicable();
-        if (still || (lead.insulationC().isKnown() && !hot)) {
-            return Optional.of(false);
-        }
-        return hot && lead.movingAir().is(true) ? Optional.of(true) : Optional.empty();
+        boolean cool = lead.insulationC().isKnown() && lead.insulationC().or(0.0) < SILICONE_C;
+        return still || cool || cooled(lead) ? 1 : MOVING_AIR;
     }
 
     /** The factor of a bundle with so many loaded wires. */
@@ -96,7 +96,7 @@ public record Ampacity(double low, double high) {
     public static String words(Wire wire) {
         int loaded = wire.lead().loadedInBundle().or(1);
         return size(wire) + " free air"
-                + (cooled(wire.lead()).orElse(false) ? ", silicone in moving air x1.4" : "")
+                + (cooled(wire.lead()) ? ", silicone in moving air x1.4" : "")
                 + (loaded > ALONE ? ", " + loaded + " loaded wires" : "");
     }
 
@@ -114,9 +114,6 @@ public record Ampacity(double low, double high) {
             missing.add(new Gap("wire size", id));
         } else if (!freeAir(wire).isKnown()) {
             missing.add(new Gap("current rating for a size beyond the table", id));
-        }
-        if (cooled(wire.lead()).isEmpty()) {
-            missing.add(new Gap("insulation rating and air", id));
         }
         if (wire.lead().loadedInBundle().isMissing()) {
             missing.add(new Gap("number of loaded wires in the bundle", id));

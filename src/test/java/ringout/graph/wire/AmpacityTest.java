@@ -79,14 +79,13 @@ class AmpacityTest {
     }
 
     @Test
-    void whatIsNotSaidLeavesABand() {
+    void aBundleThatIsNotToldLeavesABandAndAirThatIsNotToldGivesNothing() {
         Wire wire = wire(", \"awg\": 26");
-        assertEquals(new Ampacity(2.2 * 0.5, 2.2 * 1.4), Ampacity.of(wire));
-        assertEquals(
-                List.of(
-                        new Gap("insulation rating and air", "W1"),
-                        new Gap("number of loaded wires in the bundle", "W1")),
-                Ampacity.missing(wire));
+        assertEquals(new Ampacity(2.2 * 0.5, 2.2), Ampacity.of(wire));
+        assertEquals(1.4, Ampacity.bonusLeft(wire));
+        assertEquals(1, Ampacity.bonusLeft(wire(", \"awg\": 26, \"insulationC\": 105")));
+        assertEquals(1, Ampacity.bonusLeft(wire(", \"awg\": 26, \"insulationC\": 200, \"movingAir\": false")));
+        assertEquals(List.of(new Gap("number of loaded wires in the bundle", "W1")), Ampacity.missing(wire));
         Wire bare = wire("");
         assertEquals(new Ampacity(0, Double.POSITIVE_INFINITY), Ampacity.of(bare));
         assertEquals(new Gap("wire size", "W1"), Ampacity.missing(bare).get(0));
