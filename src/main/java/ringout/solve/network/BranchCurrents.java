@@ -45,7 +45,8 @@ public final class BranchCurrents {
 
     /** {@return the current of an element in amperes, positive from its first node to its second} */
     public double amps(int element) {
-        return amps[element];
+        // No negative zero: an open element carries 0, whichever way its voltage points.
+        return amps[element] + 0.0;
     }
 
     /**
@@ -92,11 +93,11 @@ public final class BranchCurrents {
             }
         }
         factorised.factor().forward(missing);
-        factorised.factor().backward(missing);
+        double[] correction = factorised.factor().backward(missing);
         for (int e = 0; e < amps.length; e++) {
             if (structure.carries(e)) {
-                amps[e] += (at(missing, structure.position(network.from(e)))
-                                - at(missing, structure.position(network.to(e))))
+                amps[e] += (at(correction, structure.position(network.from(e)))
+                                - at(correction, structure.position(network.to(e))))
                         * network.siemens(e);
             }
         }

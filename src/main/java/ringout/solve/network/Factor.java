@@ -19,12 +19,6 @@ final class Factor {
 
     final Symbolic shape;
 
-    /** Conductance between the two positions of each entry in the network itself, in siemens; 0 for fill. */
-    final double[] mutual;
-
-    /** Conductance from each position to the datum in the network itself. */
-    final double[] toDatum;
-
     /** Share of a node's current that leaves it to the row of the entry when the node is removed. */
     final double[] share;
 
@@ -34,63 +28,161 @@ final class Factor {
     /** Conductance to the datum when the node is removed. */
     final double[] shunt;
 
-    private final double[] scratch;
-
-    private Factor(Symbolic shape, double[] mutual, double[] toDatum, double[] share, double[] pivot, double[] shunt) {
+    private Factor(Symbolic shape, double[] share, double[] pivot, double[] shunt) {
         this.shape = shape;
-        this.mutual = mutual;
-        this.toDatum = toDatum;
         this.share = share;
         this.pivot = pivot;
         this.shunt = shunt;
-        scratch = new double[shape.size];
     }
 
-    /** Factorises a set of values. The arrays are kept, not copied. */
-    static Factor of(Symbolic shape, double[] mutual, double[] toDatum) {
-        int n = shape.size;
-        Factor f = new Factor(shape, mutual, toDatum, new double[shape.entries()], new double[n], new double[n]);
-        for (int j = 0; j < n; j++) {
-            f.eliminate(j);
-        }
+    /** Factorises a set of conductances. Its arrays become those of the factor. */
+    static Factor of(Symbolic shape, Conductances g) {
+        Factor f = new Factor(shape, g.mutual(), new double[shape.size], g.toDatum());
+        f.factorise();
         return f;
     }
 
-    /** A copy that may be changed and refactorised in part. */
+    /** A copy that may be refactorised in part. */
     Factor copy() {
-        return new Factor(shape, mutual.clone(), toDatum.clone(), share.clone(), pivot.clone(), shunt.clone());
+        return new Factor(shape, share.clone(), pivot.clone(), shunt.clone());
     }
 
-    /** Computes the column of a position from the network's values and the finished columns that reach it. */
-    void eliminate(int j) {
+    /**
+     * Column by column. Until its turn comes, a column of {@link #share} gathers conductances, and so does its
+     * {@link #shunt}: short columns hand their mesh on as soon as they are finished, to places known beforehand; long
+     * ones are called on when a column they reach has its turn.
+     */
+    private void factorise() {
+        int[] where = new int[shape.size];
+        int[] columnStart = shape.columnStart;
+        int[] longStart = shape.longStart;
+        int end = 0;
+        for (int j = 0; j < pivot.length; j++) {
+            int first = end;
+            end = columnStart[j + 1];
+            if (longStart[j] != longStart[j + 1]) {
+                gather(j, first, end, where);
+            }
+            if (end - first == 2) {
+                seriesPoint(j, first);
+            } else {
+                normalise(j, first, end);
+                handOn(j, first, end);
+            }
+        }
+    }
+
+    /** The most frequent case written out: a point between two others. */
+    private void seriesPoint(int j, int first) {
+        double ground = shunt[j];
+        double sum = ground + share[first] + share[first + 1];
+        double inverse = sum == 0 ? 0 : 1 / sum;
+        double a = share[first] * inverse;
+        double b = share[first + 1] * inverse;
+        pivot[j] = sum;
+        share[first] = a;
+        share[first + 1] = b;
+        share[shape.target[shape.targetStart[j]]] += b * (a * sum);
+        if (ground != 0) {
+            shunt[shape.row[first]] += a * ground;
+            shunt[shape.row[first + 1]] += b * ground;
+        }
+    }
+
+    private void gather(int j, int first, int end, int[] where) {
+        int[] row = shape.row;
+        for (int p = first; p < end; p++) {
+            where[row[p]] = p;
+        }
+        for (int q = shape.longStart[j]; q < shape.longStart[j + 1]; q++) {
+            int k = shape.longColumn[q];
+            int entry = shape.longEntry[q];
+            double g = share[entry] * pivot[k];
+            shunt[j] += share[entry] * shunt[k];
+            int last = shape.columnStart[k + 1];
+            for (int p = entry + 1; p < last; p++) {
+                share[where[row[p]]] += share[p] * g;
+            }
+        }
+    }
+
+    private void normalise(int j, int first, int end) {
+        double sum = shunt[j];
+        for (int p = first; p < end; p++) {
+            sum += share[p];
+        }
+        pivot[j] = sum;
+        double inverse = sum == 0 ? 0 : 1 / sum;
+        for (int p = first; p < end; p++) {
+            share[p] *= inverse;
+        }
+    }
+
+    private void handOn(int j, int first, int end) {
+        int[] row = shape.row;
+        int[] target = shape.target;
+        double ground = shunt[j];
+        double sum = pivot[j];
+        int t = shape.targetStart[j];
+        if (t == shape.targetStart[j + 1] && end - first > 1) {
+            return;
+        }
+        for (int later = first; later < end; later++) {
+            double fraction = share[later];
+            shunt[row[later]] += fraction * ground;
+            for (int p = first; p < later; p++) {
+                share[target[t++]] += fraction * (share[p] * sum);
+            }
+        }
+    }
+
+    /** Computes one column anew from the network's conductances and the finished columns that reach it. */
+    void eliminate(int j, Conductances g, double[] scratch) {
         int first = shape.columnStart[j];
         int end = shape.columnStart[j + 1];
         int[] row = shape.row;
-        double[] w = scratch;
         for (int p = first; p < end; p++) {
-            w[row[p]] = mutual[p];
+            scratch[row[p]] = g.mutual()[p];
         }
-        double ground = toDatum[j];
+        double ground = g.toDatum()[j];
         for (int q = shape.rowStart[j]; q < shape.rowStart[j + 1]; q++) {
             int k = shape.rowColumn[q];
             int entry = shape.rowEntry[q];
-            double fraction = share[entry];
-            double g = fraction * pivot[k];
-            ground += fraction * shunt[k];
+            double onward = share[entry] * pivot[k];
+            ground += share[entry] * shunt[k];
             int last = shape.columnStart[k + 1];
             for (int p = entry + 1; p < last; p++) {
-                w[row[p]] += share[p] * g;
+                scratch[row[p]] += share[p] * onward;
             }
         }
-        double sum = ground;
-        for (int p = first; p < end; p++) {
-            sum += w[row[p]];
-        }
         shunt[j] = ground;
-        pivot[j] = sum;
         for (int p = first; p < end; p++) {
-            share[p] = sum == 0 ? 0 : w[row[p]] / sum;
+            share[p] = scratch[row[p]];
         }
+        normalise(j, first, end);
+    }
+
+    /** {@return whether no position ends an island without datum} */
+    boolean reachesDatumEverywhere() {
+        for (double sum : pivot) {
+            if (sum == 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** {@return whether a column is, bit for bit, that of another factor of the same shape} */
+    boolean sameColumn(Factor other, int j) {
+        if (pivot[j] != other.pivot[j] || shunt[j] != other.shunt[j]) {
+            return false;
+        }
+        for (int p = shape.columnStart[j]; p < shape.columnStart[j + 1]; p++) {
+            if (share[p] != other.share[p]) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Moves injected currents towards the roots: on return each entry is the current that arrives there. */
@@ -106,15 +198,17 @@ final class Factor {
         }
     }
 
-    /** Turns the result of {@link #forward} into potentials against the datum of each island. */
-    void backward(double[] x) {
+    /** Potentials against the datum of each island from the result of {@link #forward}, which is kept. */
+    double[] backward(double[] arrived) {
         int[] row = shape.row;
-        for (int k = shape.size - 1; k >= 0; k--) {
-            double sum = pivot[k] == 0 ? 0 : x[k] / pivot[k];
+        double[] x = new double[arrived.length];
+        for (int k = arrived.length - 1; k >= 0; k--) {
+            double sum = pivot[k] == 0 ? 0 : arrived[k] / pivot[k];
             for (int p = shape.columnStart[k]; p < shape.columnStart[k + 1]; p++) {
                 sum += share[p] * x[row[p]];
             }
             x[k] = sum;
         }
+        return x;
     }
 }

@@ -14,11 +14,11 @@ public final class FactorisedNetwork {
     private final Factor factor;
     private final Islands islands;
 
-    FactorisedNetwork(NetworkStructure structure, ResistiveNetwork values, Factor factor) {
+    FactorisedNetwork(NetworkStructure structure, ResistiveNetwork values, Factor factor, Islands islands) {
         this.structure = structure;
         this.values = values;
         this.factor = factor;
-        islands = Islands.of(structure, values);
+        this.islands = islands;
     }
 
     /** {@return a network analysed and factorised in one go} */
@@ -41,11 +41,18 @@ public final class FactorisedNetwork {
         if (excitation.elements() != values.elements()) {
             throw new IllegalArgumentException("the excitation belongs to a network with other elements");
         }
+        double[] arrived = injected(excitation);
+        factor.forward(arrived);
+        return new NetworkSolution(this, excitation, arrived, factor.backward(arrived));
+    }
+
+    /** {@return by position of elimination, the current that sources and injections drive into the point} */
+    double[] injected(ResistiveNetwork excitation) {
         double[] injected = new double[factor.shape.size];
-        for (int e = 0; e < values.elements(); e++) {
-            double emf = excitation.emf(e);
-            if (emf != 0 && structure.carries(e)) {
-                double amps = emf * values.siemens(e);
+        for (int s = 0; s < excitation.sources(); s++) {
+            int e = excitation.source(s);
+            if (structure.carries(e)) {
+                double amps = excitation.emf(e) * values.siemens(e);
                 add(injected, values.from(e), -amps);
                 add(injected, values.to(e), amps);
             }
@@ -58,11 +65,7 @@ public final class FactorisedNetwork {
                 add(injected, b, excitation.injectionAmps(i));
             }
         }
-        double[] arrived = injected.clone();
-        factor.forward(arrived);
-        double[] potential = arrived.clone();
-        factor.backward(potential);
-        return new NetworkSolution(this, excitation, injected, arrived, potential);
+        return injected;
     }
 
     private void add(double[] amps, int node, double current) {

@@ -12,19 +12,12 @@ public final class NetworkSolution {
 
     private final FactorisedNetwork factorised;
     private final ResistiveNetwork excitation;
-    private final double[] injected;
     private final double[] arrived;
     private final double[] potential;
 
-    NetworkSolution(
-            FactorisedNetwork factorised,
-            ResistiveNetwork excitation,
-            double[] injected,
-            double[] arrived,
-            double[] potential) {
+    NetworkSolution(FactorisedNetwork factorised, ResistiveNetwork excitation, double[] arrived, double[] potential) {
         this.factorised = factorised;
         this.excitation = excitation;
-        this.injected = injected;
         this.arrived = arrived;
         this.potential = potential;
     }
@@ -59,11 +52,6 @@ public final class NetworkSolution {
     /** {@return the potentials by position of elimination} */
     double[] potentials() {
         return potential;
-    }
-
-    /** {@return by position of elimination, the current that sources and injections drive into the point} */
-    double[] injected() {
-        return injected;
     }
 
     /** {@return by position of elimination, the current that arrives when the position is eliminated} */

@@ -1,6 +1,5 @@
 package ringout.solve.network;
 
-import java.util.Arrays;
 import ringout.graph.index.UnionFind;
 
 /**
@@ -16,12 +15,18 @@ public final class NetworkStructure {
     /** Instead of a position: the node is one point with the datum of its piece. */
     static final int AT_DATUM = -1;
 
+    /** Instead of a place: the element joins a point to itself. */
+    static final int NOWHERE = -1;
+
     private final ResistiveNetwork network;
     private final int[] point;
     private final int[] piece;
     private final int[] position;
     private final Symbolic symbolic;
-    private final int[] slot;
+    private final int[] place;
+    private final int[] pieceAt;
+    private int pieces;
+    private final Islands whole;
 
     private NetworkStructure(ResistiveNetwork network) {
         this.network = network;
@@ -42,7 +47,15 @@ public final class NetworkStructure {
             int u = unknown[point[v]];
             position[v] = u < 0 ? AT_DATUM : symbolic.tree.position[u];
         }
-        slot = slots();
+        place = places();
+        pieceAt = new int[symbolic.size];
+        for (int v = 0; v < position.length; v++) {
+            pieces = Math.max(pieces, piece(v) + 1);
+            if (position[v] != AT_DATUM) {
+                pieceAt[position[v]] = piece(v);
+            }
+        }
+        whole = Islands.ofPieces(this);
     }
 
     /** {@return the structure of a network's connections} */
@@ -58,22 +71,15 @@ public final class NetworkStructure {
      */
     public FactorisedNetwork factorise(ResistiveNetwork values) {
         requireSameConnections(values);
-        double[] mutual = new double[symbolic.entries()];
-        double[] toDatum = new double[symbolic.size];
-        for (int e = 0; e < slot.length; e++) {
-            if (carries(e)) {
-                double g = values.siemens(e);
-                if (slot[e] >= 0) {
-                    mutual[slot[e]] += g;
-                } else {
-                    toDatum[datumSide(e)] += g;
-                }
-            }
-        }
-        return new FactorisedNetwork(this, values, Factor.of(symbolic, mutual, toDatum));
+        Factor factor = Factor.of(symbolic, Conductances.of(this, values));
+        Islands islands = factor.reachesDatumEverywhere() ? whole : Islands.of(this, factor);
+        return new FactorisedNetwork(this, values, factor, islands);
     }
 
     private void requireSameConnections(ResistiveNetwork values) {
+        if (values.hasConnectionsOf(network)) {
+            return;
+        }
         if (values.elements() != network.elements() || values.nodes() != network.nodes()) {
             throw new IllegalArgumentException("the values belong to a network with other connections");
         }
@@ -87,17 +93,20 @@ public final class NetworkStructure {
         }
     }
 
-    private int[] slots() {
-        int[] slots = new int[network.elements()];
-        Arrays.fill(slots, -1);
-        for (int e = 0; e < slots.length; e++) {
+    private int[] places() {
+        int[] places = new int[network.elements()];
+        for (int e = 0; e < places.length; e++) {
             int i = position[network.from(e)];
             int j = position[network.to(e)];
-            if (i != j && i >= 0 && j >= 0) {
-                slots[e] = symbolic.entry(i, j);
+            if (i == j) {
+                places[e] = NOWHERE;
+            } else if (i >= 0 && j >= 0) {
+                places[e] = symbolic.entry(i, j);
+            } else {
+                places[e] = symbolic.entries() + Math.max(i, j);
             }
         }
-        return slots;
+        return places;
     }
 
     /** {@return the network the structure was made from} */
@@ -125,19 +134,27 @@ public final class NetworkStructure {
         return piece[point[node]];
     }
 
+    /** {@return the piece of a position} */
+    int pieceAt(int at) {
+        return pieceAt[at];
+    }
+
+    /** {@return the number of connected pieces} */
+    int pieces() {
+        return pieces;
+    }
+
     /** {@return whether an element has its ends at different points} */
     boolean carries(int element) {
-        return point[network.from(element)] != point[network.to(element)];
+        return place[element] != NOWHERE;
     }
 
-    /** {@return the entry of the factor an element adds to, or -1 if it leads to the datum or nowhere} */
-    int slot(int element) {
-        return slot[element];
-    }
-
-    /** {@return the position of the end of an element that is not the datum} */
-    int datumSide(int element) {
-        return Math.max(position[network.from(element)], position[network.to(element)]);
+    /**
+     * Where an element's conductance goes: an entry of the factor, or behind those the position it ties to the datum, or
+     * {@link #NOWHERE} when its ends are one point.
+     */
+    int place(int element) {
+        return place[element];
     }
 
     /** {@return the number of unknown potentials} */

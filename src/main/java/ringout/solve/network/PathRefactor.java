@@ -13,12 +13,17 @@ final class PathRefactor {
     private final Factor base;
     private final Factor work;
     private final NetworkSolution solution;
+    private final double[] baseInjected;
     private final double[] injected;
     private final double[] arrived;
     private final double[] potential;
+    private final double[] scratch;
     private final boolean[] marked;
     private final boolean[] needed;
     private final Places places;
+    private final Conductances baseConductances;
+    private final Conductances conductances;
+    private final IntRow changedPlaces = new IntRow();
     private final IntRow seeds = new IntRow();
     private int[] path = new int[0];
 
@@ -26,11 +31,15 @@ final class PathRefactor {
         this.solution = solution;
         structure = solution.factorised().structure();
         places = Places.ofElements(structure);
+        baseConductances = Conductances.of(structure, solution.factorised().network());
+        conductances = Conductances.of(structure, solution.factorised().network());
         base = solution.factorised().factor();
         work = base.copy();
-        injected = solution.injected().clone();
+        baseInjected = solution.factorised().injected(solution.excitation());
+        injected = baseInjected.clone();
         arrived = solution.arrived().clone();
         potential = solution.potentials().clone();
+        scratch = new double[base.shape.size];
         needed = new boolean[base.shape.size];
         marked = new boolean[base.shape.size];
     }
@@ -41,7 +50,7 @@ final class PathRefactor {
         for (EdgeChange.Changed c : edits.changed()) {
             int e = c.element();
             if (structure.carries(e)) {
-                sumAnew(Places.place(structure, e), edits);
+                sumAnew(structure.place(e), edits);
                 double amps = (1 / c.ohms() - network.siemens(e))
                         * solution.excitation().emf(e);
                 drive(structure.position(network.from(e)), -amps);
@@ -56,12 +65,8 @@ final class PathRefactor {
         for (int i = places.first(place); i < places.end(place); i++) {
             siemens += 1 / edits.ohms(places.member(i));
         }
-        int entries = base.shape.entries();
-        if (place < entries) {
-            work.mutual[place] = siemens;
-        } else {
-            work.toDatum[place - entries] = siemens;
-        }
+        conductances.set(place, siemens);
+        changedPlaces.add(place);
     }
 
     /** Drives a current into a position on top of what is driven already. */
@@ -95,26 +100,17 @@ final class PathRefactor {
     }
 
     private void recompute(int k) {
-        work.eliminate(k);
+        work.eliminate(k, conductances, scratch);
         double amps = injected[k];
         for (int q = base.shape.rowStart[k]; q < base.shape.rowStart[k + 1]; q++) {
             amps += work.share[base.shape.rowEntry[q]] * arrived[base.shape.rowColumn[q]];
         }
         arrived[k] = amps;
-        if (differs(k)) {
+        if (arrived[k] != solution.arrived()[k] || !work.sameColumn(base, k)) {
             for (int p = base.shape.columnStart[k]; p < base.shape.columnStart[k + 1]; p++) {
                 needed[base.shape.row[p]] = true;
             }
         }
-    }
-
-    private boolean differs(int k) {
-        boolean same =
-                work.pivot[k] == base.pivot[k] && work.shunt[k] == base.shunt[k] && arrived[k] == solution.arrived()[k];
-        for (int p = base.shape.columnStart[k]; same && p < base.shape.columnStart[k + 1]; p++) {
-            same = work.share[p] == base.share[p];
-        }
-        return !same;
     }
 
     private void place(int k, Spread spread) {
@@ -157,12 +153,13 @@ final class PathRefactor {
         undo();
         for (int i = 0; i < seeds.size(); i++) {
             int k = seeds.get(i);
-            injected[k] = solution.injected()[k];
-            work.toDatum[k] = base.toDatum[k];
-            int first = base.shape.columnStart[k];
-            System.arraycopy(base.mutual, first, work.mutual, first, base.shape.columnStart[k + 1] - first);
+            injected[k] = baseInjected[k];
+        }
+        for (int i = 0; i < changedPlaces.size(); i++) {
+            conductances.copy(changedPlaces.get(i), baseConductances);
         }
         seeds.clear();
+        changedPlaces.clear();
     }
 
     /** Brings the columns back to the base, but keeps what was changed and driven. */

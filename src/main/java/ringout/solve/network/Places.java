@@ -18,7 +18,7 @@ final class Places {
     static Places ofElements(NetworkStructure structure) {
         int[] place = new int[structure.network().elements()];
         for (int e = 0; e < place.length; e++) {
-            place[e] = structure.carries(e) ? place(structure, e) : -1;
+            place[e] = structure.place(e);
         }
         return of(place, structure.factorEntries() + structure.unknowns());
     }
@@ -31,12 +31,6 @@ final class Places {
             place[2 * i + 1] = structure.position(excitation.injectionFrom(i));
         }
         return of(place, structure.unknowns());
-    }
-
-    /** {@return the place of an element: an entry of the factor, or behind those the position it ties to the datum} */
-    static int place(NetworkStructure structure, int element) {
-        int slot = structure.slot(element);
-        return slot >= 0 ? slot : structure.factorEntries() + structure.datumSide(element);
     }
 
     private static Places of(int[] place, int count) {

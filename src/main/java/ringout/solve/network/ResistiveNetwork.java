@@ -1,5 +1,7 @@
 package ringout.solve.network;
 
+import java.util.stream.IntStream;
+
 /**
  * A network of resistances and voltage sources between numbered nodes, with currents driven into it. Immutable.
  *
@@ -27,6 +29,11 @@ public final class ResistiveNetwork {
     private final double[] injectionAmps;
     private final int[] references;
 
+    /** The same object in networks that are known to differ in values only. */
+    private final Object connections;
+
+    private final int[] sources;
+
     ResistiveNetwork(NetworkBuilder b) {
         nodes = b.nodes();
         from = b.from().toArray();
@@ -37,18 +44,40 @@ public final class ResistiveNetwork {
         injectionTo = b.injectionTo().toArray();
         injectionAmps = b.injectionAmps().toArray();
         references = b.references().toArray();
+        connections = new Object();
+        sources = nonZero(emf);
     }
 
-    private ResistiveNetwork(ResistiveNetwork n, double[] ohms, double[] emf, double[] injectionAmps) {
+    private ResistiveNetwork(
+            ResistiveNetwork n,
+            double[] ohms,
+            double[] emf,
+            int[] injectionFrom,
+            int[] injectionTo,
+            double[] injectionAmps) {
         nodes = n.nodes;
         from = n.from;
         to = n.to;
-        injectionFrom = n.injectionFrom;
-        injectionTo = n.injectionTo;
         references = n.references;
         this.ohms = ohms;
         this.emf = emf;
+        this.injectionFrom = injectionFrom;
+        this.injectionTo = injectionTo;
         this.injectionAmps = injectionAmps;
+        connections = contractsTheSame(ohms, n.ohms) ? n.connections : new Object();
+        sources = emf == n.emf ? n.sources : nonZero(emf);
+    }
+
+    private static boolean contractsTheSame(double[] ohms, double[] before) {
+        boolean same = true;
+        for (int e = 0; same && ohms != before && e < ohms.length; e++) {
+            same = (ohms[e] == 0) == (before[e] == 0);
+        }
+        return same;
+    }
+
+    private static int[] nonZero(double[] emf) {
+        return IntStream.range(0, emf.length).filter(e -> emf[e] != 0).toArray();
     }
 
     /** {@return an empty network of a number of nodes, to be filled} */
@@ -62,7 +91,7 @@ public final class ResistiveNetwork {
         for (int e = 0; e < newOhms.length; e++) {
             NetworkBuilder.requireOhms(newOhms[e], emf[e] != 0);
         }
-        return new ResistiveNetwork(this, newOhms.clone(), emf, injectionAmps);
+        return new ResistiveNetwork(this, newOhms.clone(), emf, injectionFrom, injectionTo, injectionAmps);
     }
 
     /** {@return the same network with other source voltages, one for each element, 0 for a resistor} */
@@ -72,7 +101,7 @@ public final class ResistiveNetwork {
             NetworkBuilder.requireFinite(newEmf[e], "voltage");
             NetworkBuilder.requireOhms(ohms[e], newEmf[e] != 0);
         }
-        return new ResistiveNetwork(this, ohms, newEmf.clone(), injectionAmps);
+        return new ResistiveNetwork(this, ohms, newEmf.clone(), injectionFrom, injectionTo, injectionAmps);
     }
 
     /** {@return the same network with other injected currents, one for each injection} */
@@ -81,24 +110,13 @@ public final class ResistiveNetwork {
         for (double amps : newAmps) {
             NetworkBuilder.requireFinite(amps, "current");
         }
-        return new ResistiveNetwork(this, ohms, emf, newAmps.clone());
+        return new ResistiveNetwork(this, ohms, emf, injectionFrom, injectionTo, newAmps.clone());
     }
 
     /** {@return the same resistances with all sources silent and one ampere driven in at a node and out at another} */
     ResistiveNetwork probed(int in, int out) {
-        return new ResistiveNetwork(this, new int[] {out}, new int[] {in});
-    }
-
-    private ResistiveNetwork(ResistiveNetwork n, int[] injectionFrom, int[] injectionTo) {
-        nodes = n.nodes;
-        from = n.from;
-        to = n.to;
-        ohms = n.ohms;
-        emf = new double[n.elements()];
-        references = n.references;
-        this.injectionFrom = injectionFrom;
-        this.injectionTo = injectionTo;
-        injectionAmps = new double[] {1};
+        double[] silent = new double[elements()];
+        return new ResistiveNetwork(this, ohms, silent, new int[] {out}, new int[] {in}, new double[] {1});
     }
 
     private static void requireLength(double[] values, int length, String what) {
@@ -165,6 +183,21 @@ public final class ResistiveNetwork {
     /** {@return a reference node; they count in the order in which they were named} */
     public int reference(int index) {
         return references[index];
+    }
+
+    /** {@return whether this network is known to have the connections of another; if not, they may still be equal} */
+    boolean hasConnectionsOf(ResistiveNetwork other) {
+        return connections == other.connections;
+    }
+
+    /** {@return the number of elements with a source voltage} */
+    int sources() {
+        return sources.length;
+    }
+
+    /** {@return an element with a source voltage} */
+    int source(int index) {
+        return sources[index];
     }
 
     /** {@return conductance of an element in siemens, infinity for 0 Ω} */

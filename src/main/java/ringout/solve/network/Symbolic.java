@@ -30,6 +30,26 @@ final class Symbolic {
     /** Which entry that is. */
     final int[] rowEntry;
 
+    /** First slot of each column in {@link #target}; the last entry is the number of slots. */
+    final int[] targetStart;
+
+    /**
+     * For columns of few entries, the entry each pair of them adds to: pairs in the order (0,1), (0,2), (1,2) and so on by
+     * the later of the two last. Longer columns have none; they are listed in {@link #longEntry} instead.
+     */
+    final int[] target;
+
+    /** First slot of each row in {@link #longColumn} and {@link #longEntry}. */
+    final int[] longStart;
+
+    /** Columns of many entries that have one in the row, ascending. */
+    final int[] longColumn;
+
+    /** Which entry that is. */
+    final int[] longEntry;
+
+    private static final int FEW = 6;
+
     private Symbolic(EliminationTree tree, int[] columnStart, int[] unsorted) {
         size = tree.order.length;
         this.tree = tree;
@@ -40,6 +60,67 @@ final class Symbolic {
         rowColumn = new int[entries];
         rowEntry = new int[entries];
         sortBothWays(unsorted);
+        targetStart = targetStarts();
+        target = new int[targetStart[size]];
+        for (int j = 0; j < size; j++) {
+            if (targetStart[j] < targetStart[j + 1]) {
+                findTargets(j);
+            }
+        }
+        longStart = longStarts();
+        longColumn = new int[longStart[size]];
+        longEntry = new int[longStart[size]];
+        listLongColumns();
+    }
+
+    private boolean isLong(int column) {
+        return columnStart[column + 1] - columnStart[column] > FEW;
+    }
+
+    private int[] targetStarts() {
+        int[] start = new int[size + 1];
+        for (int j = 0; j < size; j++) {
+            int count = columnStart[j + 1] - columnStart[j];
+            start[j + 1] = start[j] + (isLong(j) ? 0 : count * (count - 1) / 2);
+        }
+        return start;
+    }
+
+    private int[] longStarts() {
+        int[] start = new int[size + 1];
+        for (int i = 0; i < size; i++) {
+            start[i + 1] = start[i];
+            for (int q = rowStart[i]; q < rowStart[i + 1]; q++) {
+                start[i + 1] += isLong(rowColumn[q]) ? 1 : 0;
+            }
+        }
+        return start;
+    }
+
+    private void listLongColumns() {
+        for (int q = 0, next = 0; q < rowColumn.length; q++) {
+            if (isLong(rowColumn[q])) {
+                longColumn[next] = rowColumn[q];
+                longEntry[next++] = rowEntry[q];
+            }
+        }
+    }
+
+    private void findTargets(int j) {
+        int next = targetStart[j];
+        for (int later = columnStart[j] + 1; later < columnStart[j + 1]; later++) {
+            for (int p = columnStart[j]; p < later; p++) {
+                target[next++] = find(row[p], row[later]);
+            }
+        }
+    }
+
+    private int find(int column, int wanted) {
+        int p = columnStart[column];
+        if (row[p] == wanted) {
+            return p;
+        }
+        return Arrays.binarySearch(row, p, columnStart[column + 1], wanted);
     }
 
     /** Orders and analyses a pattern. */

@@ -9,6 +9,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Arrays;
 import java.util.Random;
 import java.util.stream.IntStream;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
 
 /** Order, fill and what belongs to the structure. Fill counts are compared with theory and with natural order. */
@@ -99,6 +101,34 @@ class NetworkStructureTest {
         }
         ohms[17] = 0;
         assertThrows(IllegalArgumentException.class, () -> structure.factorise(network.withOhms(ohms)));
+    }
+
+    /** Elements that open on a structure made while they conducted, and the other way round. */
+    @Property(tries = 100)
+    void openAndClosedShareAStructure(@ForAll long seed) {
+        ResistiveNetwork network = RandomNetworks.any(seed);
+        Random random = new Random(seed);
+        double[] ohms = new double[network.elements()];
+        for (int e = 0; e < ohms.length; e++) {
+            boolean change = network.ohms(e) > 0 && random.nextInt(4) == 0;
+            double other = random.nextBoolean() ? RandomNetworks.ohms(random) : Double.POSITIVE_INFINITY;
+            ohms[e] = change ? other : network.ohms(e);
+        }
+        ResistiveNetwork changed = network.withOhms(ohms);
+        DenseReference dense = new DenseReference(changed);
+        NetworkSolution actual = NetworkStructure.of(network).factorise(changed).solve();
+        for (int v = 0; v < network.nodes(); v++) {
+            if (dense.sameIsland(v, 0)) {
+                assertEquals(dense.between(v, 0), Probe.volts(actual.between(v, 0)), 1e-8);
+            } else {
+                Probe.assertFloating(actual.between(v, 0));
+            }
+            if (dense.hasReference(v)) {
+                assertEquals(dense.volts(v), Probe.volts(actual.voltage(v)), 1e-8);
+            } else {
+                Probe.assertFloating(actual.voltage(v));
+            }
+        }
     }
 
     @Test
