@@ -62,7 +62,7 @@ public final class Ohmmeter {
         Wiring wiring = circuit.wiring();
         int a = wiring.graph().from(edge);
         int pin = wiring.isPin(a) ? a : wiring.graph().to(edge);
-        return wiring.plug(pin).contactMilliohm().known().map(m -> m * MILLI).orElse(Resistivity.CONTACT_OHM);
+        return Resistivity.contactOhm(wiring, pin);
     }
 
     private static double part(Part part) {
