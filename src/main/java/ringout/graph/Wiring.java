@@ -28,6 +28,7 @@ public final class Wiring {
     private final int[] refs;
     private final IndexGraph graph;
     private final int[][] wiresOfPin;
+    private final WireEdges wireEdges;
 
     Wiring(WiringBuilder built) {
         directory = built.directory;
@@ -42,6 +43,7 @@ public final class Wiring {
         refs = built.edges.refs();
         graph = built.edges.graph(built.vertexCount);
         wiresOfPin = built.wiresOfPin();
+        wireEdges = new WireEdges(wires.size(), kinds, refs);
     }
 
     /** Builds the graph of an aircraft in time linear in its pins and conductors. */
@@ -72,6 +74,21 @@ public final class Wiring {
     /** What an edge stands for: number of the wire (conductor, contact), of the pin (join) or of the part. */
     public int ref(int edge) {
         return refs[edge];
+    }
+
+    /** The edge of a conductor without its contacts. */
+    public int conductorEdge(Wire wire) {
+        return wireEdges.conductor(wire.index());
+    }
+
+    /** The edge of the contact of a conductor at its from end. */
+    public int fromContactEdge(Wire wire) {
+        return wireEdges.fromContact(wire.index());
+    }
+
+    /** The edge of the contact of a conductor at its to end. */
+    public int toContactEdge(Wire wire) {
+        return wireEdges.toContact(wire.index());
     }
 
     /** All conductors, in the order of the rows. */

@@ -9,6 +9,8 @@ import ringout.graph.Directory;
 import ringout.graph.Wiring;
 import ringout.model.Aircraft;
 import ringout.model.Limit;
+import ringout.solve.power.LoadCase;
+import ringout.solve.power.OperatingPoint;
 
 /** An aircraft in one declared state, as a check sees it. */
 public final class Situation {
@@ -53,6 +55,11 @@ public final class Situation {
     /** Name of the state. */
     public String state() {
         return circuit.state().name();
+    }
+
+    /** What flows in this state in a case of loads; each case is solved once. */
+    public OperatingPoint operatingPoint(LoadCase of) {
+        return OperatingPoint.of(circuit, of);
     }
 
     /** Whether the state is one on the bench. */

@@ -29,6 +29,7 @@ public final class PowerGraph {
     private final Ties ties;
     private final List<PowerSource> sources;
     private final List<Consumer> consumers;
+    private final List<PlacedLoad> loads;
     private final Feeding feeding;
     private final Stacks stacks;
     private final Potentials potentials;
@@ -47,6 +48,7 @@ public final class PowerGraph {
         SupplyFinder found = new SupplyFinder(wiring);
         sources = List.copyOf(found.sources);
         consumers = List.copyOf(found.consumers);
+        loads = List.copyOf(found.loads);
         zeroPins = new int[ties.count()];
         supplyPins = new int[ties.count()];
         countPins();
@@ -118,6 +120,11 @@ public final class PowerGraph {
     /** All consumers of the aircraft, aboard or not; number i has index i. */
     public List<Consumer> consumers() {
         return consumers;
+    }
+
+    /** What every unit of the aircraft, aboard or not, draws at which points; number i has index i. */
+    public List<PlacedLoad> loads() {
+        return loads;
     }
 
     /** The consumers aboard whose supply point lies on a tie. */

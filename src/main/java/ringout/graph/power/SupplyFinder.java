@@ -25,6 +25,7 @@ final class SupplyFinder {
     private final Map<TypeLayout, TypeSupplies> byType = new HashMap<>();
     final List<PowerSource> sources = new ArrayList<>();
     final List<Consumer> consumers = new ArrayList<>();
+    final List<PlacedLoad> loads = new ArrayList<>();
 
     SupplyFinder(Wiring wiring) {
         this.wiring = wiring;
@@ -61,6 +62,7 @@ final class SupplyFinder {
 
     private void unit(int unit, TypeSupplies supplies) {
         for (SupplySpot spot : supplies.spots()) {
+            place(unit, spot);
             if (spot.consumes()) {
                 consumers.add(new Consumer(
                         consumers.size(),
@@ -77,6 +79,20 @@ final class SupplyFinder {
             if (spot.outputOfUnknown()) {
                 output(unit, spot, supplies);
             }
+        }
+    }
+
+    private void place(int unit, SupplySpot spot) {
+        for (Load load : spot.loads) {
+            loads.add(new PlacedLoad(
+                    loads.size(),
+                    unit,
+                    spot.name,
+                    spot.rail,
+                    vertex(unit, spot.spot),
+                    vertexOrNone(unit, spot.zeroSpot),
+                    spot.frameReturn,
+                    load));
         }
     }
 

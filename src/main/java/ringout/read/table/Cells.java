@@ -12,6 +12,7 @@ import ringout.model.shape.Scalars;
 import ringout.model.shape.Slot;
 import ringout.model.shape.Sourced;
 import ringout.text.Problems;
+import ringout.text.Ranges;
 import ringout.text.Span;
 
 /** The value of a cell for a field: units of measure from the head, the table's decimal mark, ranges in lists. */

@@ -12,6 +12,7 @@ import ringout.model.shape.Shape;
 import ringout.model.shape.Slot;
 import ringout.read.bind.Bag;
 import ringout.text.Problems;
+import ringout.text.Ranges;
 import ringout.text.Span;
 
 /** Puts the rows of one table into the aircraft. */

@@ -11,6 +11,7 @@ import ringout.model.shape.Given;
 import ringout.model.shape.Shape;
 import ringout.model.shape.Slot;
 import ringout.text.Characters;
+import ringout.text.Ranges;
 
 /**
  * The other way round: a record as the cells of a row that {@link TableReader} reads back as the same record, and what is

@@ -1,4 +1,4 @@
-package ringout.read.table;
+package ringout.text;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
 /** Ranges such as {@code ESC1..6}: a row, or an item of a list, for each. Also {@code ESC1..ESC6} and {@code W01..06}. */
 public final class Ranges {
     /** More than this is taken for a slip of the pen. */
-    static final int MOST = 1000;
+    public static final int MOST = 1000;
 
     private static final int LONGEST = 200;
 
@@ -38,7 +38,7 @@ public final class Ranges {
     }
 
     /** How many things a cell names: 1 without a range, 0 when its ranges do not go in step or are too long. */
-    static int count(String cell) {
+    public static int count(String cell) {
         int count = 1;
         String rest = cell;
         for (Matcher matcher = matcher(rest); is(cell) && matcher != null; matcher = matcher(rest)) {
@@ -53,7 +53,7 @@ public final class Ranges {
     }
 
     /** What a cell says in one step of its range, from 0. */
-    static String step(String cell, int step) {
+    public static String step(String cell, int step) {
         if (!is(cell)) {
             return cell;
         }
@@ -76,7 +76,7 @@ public final class Ranges {
     }
 
     /** The items of a list, each range replaced by what it names. */
-    static List<String> items(List<String> items) {
+    public static List<String> items(List<String> items) {
         List<String> all = new ArrayList<>();
         for (String item : items) {
             int count = count(item);
