@@ -2,13 +2,13 @@ package ringout.check.power;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Outcomes;
@@ -67,7 +67,7 @@ public final class NoSource implements Check {
                 }
             }
         }
-        byRoot.forEach((root, dark) -> out.finding(draft(at, idle.getOrDefault(root, List.of()), root, dark)));
+        byRoot.forEach((root, dark) -> out.finding(draft(at, idle, root, dark)));
         if (!unknown.isEmpty()) {
             out.cannotTell(
                     "role of " + String.join(", ", unknown),
@@ -101,15 +101,23 @@ public final class NoSource implements Check {
 
     /** The first dark tie on the way up: the input of the regulator that has none, and so on. */
     private static int root(PowerGraph power, Map<Integer, List<PowerSource>> idle, int tie) {
-        Set<Integer> seen = new HashSet<>();
-        int root = tie;
-        while (seen.add(root)) {
-            List<PowerSource> sources = idle.getOrDefault(root, List.of());
-            if (!sources.isEmpty() && !sources.get(0).inputs().isEmpty()) {
-                root = power.ties().of(sources.get(0).inputs().get(0));
+        List<PowerSource> chain = chain(power, idle, tie);
+        return chain.isEmpty()
+                ? tie
+                : power.ties().of(chain.get(chain.size() - 1).inputs().get(0));
+    }
+
+    /** The regulators on the way up that do not work for want of an input, the nearest first. */
+    private static List<PowerSource> chain(PowerGraph power, Map<Integer, List<PowerSource>> idle, int tie) {
+        Set<PowerSource> chain = new LinkedHashSet<>();
+        int next = tie;
+        while (true) {
+            List<PowerSource> sources = idle.getOrDefault(next, List.of());
+            if (sources.isEmpty() || sources.get(0).inputs().isEmpty() || !chain.add(sources.get(0))) {
+                return List.copyOf(chain);
             }
+            next = power.ties().of(sources.get(0).inputs().get(0));
         }
-        return root;
     }
 
     /** Whether it is the state that takes the source away: with everything made and aboard there is one. */
@@ -128,7 +136,8 @@ public final class NoSource implements Check {
         return Optional.empty();
     }
 
-    private static Draft draft(Situation at, List<PowerSource> idle, int root, List<Consumer> dark) {
+    private static Draft draft(
+            Situation at, Map<Integer, List<PowerSource>> idle, int root, List<Consumer> dark) {
         List<String> names =
                 dark.stream().map(c -> Supplies.name(at, c)).distinct().toList();
         Consumer first = dark.get(0);
@@ -144,16 +153,17 @@ public final class NoSource implements Check {
                                         : names.size() + " units (" + String.join(", ", names) + ")"))
                 .about(names)
                 .path(way(at, supply, pin))
-                .sum(reason(at, idle, leads, open))
+                .sum(reason(at, idle.getOrDefault(root, List.of()), behind(at, idle, first), leads, open))
                 .why(names.size() == 1 ? "the unit is dark" : "the units are dark")
                 .meter("power on: 0 V at " + at.wiring().name(pin))
                 .fix(
                         open.isEmpty()
                                 ? "feed the net of " + at.wiring().name(pin) + " from a supply output"
-                                : "connect " + String.join(", ", open))
+                                : "feed " + String.join(" or ", open) + " from a pack or a supply output")
                 .explains("T01", "T02", "S02", "T21", "P04");
         leads.stream().limit(ROWS).forEach(leads.size() > ROWS ? draft::seen : draft::at);
         open.forEach(plug -> draft.cause(plug + " open"));
+        Supplies.leadsAt(at, List.of(pin)).forEach(draft::seen);
         draft.cause("supply of " + at.wiring().name(supply.isEmpty() ? pin : supply.get(0)));
         dark.stream()
                 .map(c -> at.directory().unit(c.unit()))
@@ -196,13 +206,37 @@ public final class NoSource implements Check {
                 .toList();
     }
 
-    private static String reason(Situation at, List<PowerSource> idle, List<Lead> leads, List<String> open) {
+    /** The regulators between that give nothing for want of an input. */
+    private static String behind(Situation at, Map<Integer, List<PowerSource>> idle, Consumer first) {
+        PowerGraph power = PowerGraph.of(at.circuit());
+        return chain(power, idle, power.ties().of(first.plus())).stream()
+                .map(source -> Supplies.name(at, source) + " gives nothing without its input; ")
+                .collect(Collectors.joining());
+    }
+
+    /** Plus contacts of packs aboard that no lead reaches. */
+    private static List<String> openPacks(Situation at) {
+        List<String> open = new ArrayList<>();
+        for (int pin = 0; pin < at.wiring().pinCount(); pin++) {
+            if (at.wiring().is(pin, PinRole.PACK_PLUS)
+                    && at.wiring().wiresAt(pin).length == 0
+                    && at.circuit().aboard(at.wiring().unitOf(pin))) {
+                open.add(at.wiring().plugName(at.wiring().unitOf(pin), at.wiring().plugIndex(pin)));
+            }
+        }
+        return open;
+    }
+
+    private static String reason(
+            Situation at, List<PowerSource> idle, String behind, List<Lead> leads, List<String> open) {
         String none = idle.isEmpty()
-                ? "no pack, regulator or supply output on this net"
+                ? behind + "no pack, regulator or supply output " + (behind.isEmpty() ? "on this net" : "comes there")
                 : String.join(", ", idle.stream().map(s -> Supplies.name(at, s)).toList()) + " does not work here";
         String by = leads.isEmpty()
                 ? ""
                 : ", only " + String.join(", ", leads.stream().map(Lead::id).toList());
-        return none + by + (open.isEmpty() ? "" : "; no lead at " + String.join(", ", open));
+        List<String> bare = new ArrayList<>(open);
+        bare.addAll(openPacks(at));
+        return none + by + (bare.isEmpty() ? "" : "; no lead at " + String.join(", ", bare));
     }
 }

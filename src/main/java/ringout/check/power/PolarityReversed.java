@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.Optional;
 import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Figures;
@@ -20,6 +22,7 @@ import ringout.graph.power.PowerGraph;
 import ringout.graph.power.PowerSource;
 import ringout.graph.power.Volts;
 import ringout.model.Lead;
+import ringout.model.PinRole;
 
 /**
  * A supply pin that does not lie above its own 0V.
@@ -42,6 +45,8 @@ import ringout.model.Lead;
         since = "0.1",
         needs = {"packs and regulators as sources", "supply and 0V pins of each unit"})
 public final class PolarityReversed implements Check {
+    private static final String[] EXPLAINS = {"P02", "P03", "P04", "P05", "P06", "P09", "P10", "T05", "T14", "T15"};
+
     /** A supply point and the 0V it is held against, both as ties. */
     private record Pair(int plus, int zero) {}
 
@@ -106,7 +111,7 @@ public final class PolarityReversed implements Check {
 
     private static Draft consumers(Situation at, List<Consumer> group) {
         PowerGraph power = PowerGraph.of(at.circuit());
-        Consumer first = group.get(0);
+        Consumer first = group.stream().filter(Consumer::draws).findFirst().orElse(group.get(0));
         Volts volts = power.between(first.plus(), first.zero()).orElse(Volts.ZERO);
         List<String> names = group.stream().map(c -> Supplies.name(at, c)).toList();
         String below = volts.nominal().orElse(volts.high()) < 0
@@ -115,7 +120,7 @@ public final class PolarityReversed implements Check {
         String many = group.size() == 1 ? names.get(0) : group.size() + " units (" + Supplies.names(names) + ")";
         String plusPin = at.wiring().name(first.inputs().get(0));
         List<Integer> zeros = Supplies.zeroPins(at, first.unit(), first.zero());
-        String zeroPin = zeros.isEmpty() ? "0V of " + names.get(0) : at.wiring().name(zeros.get(0));
+        String zeroPin = zeros.isEmpty() ? "0V of " + Supplies.name(at, first) : at.wiring().name(zeros.get(0));
         Draft draft = Draft.of(Severity.S1, "polarity reversed: + of " + many + " lies " + below)
                 .about(names)
                 .path(
@@ -126,7 +131,7 @@ public final class PolarityReversed implements Check {
                         + " V, must be above 0 V")
                 .judged(Supplies.middle(volts), 0, "V", "common practice, no source")
                 .why("input stages burn the moment the pack goes in")
-                .meter("supply limited to 0.1 A, " + names.get(0) + " unplugged, + lead of the meter at " + plusPin
+                .meter("supply limited to 0.1 A, " + Supplies.name(at, first) + " unplugged, + lead of the meter at " + plusPin
                         + " and - at " + zeroPin + ": negative now, positive when right");
         return fault(
                 at, draft, Set.of(power.ties().of(first.plus()), power.ties().of(first.zero())), group);
@@ -135,6 +140,10 @@ public final class PolarityReversed implements Check {
     /** Where + meets 0V is where the mistake is; without such a conductor, the leads of the consumers. */
     private static Draft fault(Situation at, Draft draft, Set<Integer> ties, List<Consumer> group) {
         List<Wire> wires = Supplies.crossing(at, ties);
+        Optional<Integer> pack = onePack(at, wires);
+        if (pack.isPresent()) {
+            return turned(at, draft, pack.get());
+        }
         List<Lead> leads = wires.isEmpty()
                 ? Supplies.leadsAt(
                         at, group.stream().flatMap(c -> c.inputs().stream()).toList())
@@ -145,7 +154,39 @@ public final class PolarityReversed implements Check {
                         wires.isEmpty()
                                 ? "turn round one pack, or + and 0V of " + ids
                                 : "exchange + and 0V at one end of " + ids)
-                .explains("P02", "P03", "P04", "P05", "P06", "P09", "P10", "T05", "T14", "T15");
+                .explains(EXPLAINS);
+    }
+
+    /** The pack that all these conductors end at, if there is one: it is turned round. */
+    private static Optional<Integer> onePack(Situation at, List<Wire> wires) {
+        Set<Integer> packs = new TreeSet<>();
+        for (Wire wire : wires) {
+            for (int pin : new int[] {wire.fromPin(), wire.toPin()}) {
+                if (isPack(at, pin)) {
+                    packs.add(at.wiring().unitOf(pin));
+                }
+            }
+        }
+        boolean all = wires.stream().allMatch(wire -> isPack(at, wire.fromPin()) || isPack(at, wire.toPin()));
+        return all && packs.size() == 1 ? packs.stream().findFirst() : Optional.empty();
+    }
+
+    private static boolean isPack(Situation at, int pin) {
+        return at.wiring().is(pin, PinRole.PACK_PLUS) || at.wiring().is(pin, PinRole.PACK_MINUS);
+    }
+
+    private static Draft turned(Situation at, Draft draft, int unit) {
+        List<Integer> pins = new ArrayList<>();
+        for (int pin = at.wiring().firstPin(unit); pin < at.wiring().endPin(unit); pin++) {
+            if (isPack(at, pin)) {
+                pins.add(pin);
+            }
+        }
+        List<Lead> leads = Supplies.leadsAt(at, pins);
+        leads.forEach(draft::at);
+        return draft.fix("turn pack " + at.directory().name(unit) + " round: exchange "
+                        + Supplies.names(leads.stream().map(Lead::id).toList()) + " at its + and -")
+                .explains(EXPLAINS);
     }
 
     private static Draft pack(Situation at, PowerSource source) {

@@ -12,6 +12,7 @@ final class PowerData {
     static final String PEAK = "peak current";
     static final String EFFICIENCY = "efficiency";
     static final String PACK_OHM = "resistance of a cell";
+    static final String EMPTY_CELL = "voltage of an empty cell";
     static final String HIGHEST = "highest voltage the pin stands";
 
     private PowerData() {}

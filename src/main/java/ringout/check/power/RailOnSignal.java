@@ -11,6 +11,7 @@ import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
 import ringout.finding.Draft;
 import ringout.finding.Severity;
+import ringout.graph.Gap;
 import ringout.graph.Trail;
 import ringout.graph.Wire;
 import ringout.graph.power.PowerGraph;
@@ -68,14 +69,21 @@ public final class RailOnSignal implements Check {
             return;
         }
         double limit = most.or(0.0);
-        List<ringout.graph.Gap> missing = power.missing(pin);
+        List<Gap> missing = power.missing(pin).stream()
+                .filter(gap -> !gap.datum().equals(PowerData.EMPTY_CELL))
+                .toList();
         if (volts.high() <= limit) {
             out.looked();
-        } else if (volts.low() > limit || missing.isEmpty()) {
+        } else if (least(volts) > limit || missing.isEmpty()) {
             out.finding(draft(at, power, pin, volts, most));
         } else {
             gaps.add(missing);
         }
+    }
+
+    /** What the pin gets at least with packs full: a full pack is above its nominal voltage. */
+    private static double least(Volts volts) {
+        return Math.max(volts.low(), volts.nominal().orElse(volts.low()));
     }
 
     private static Volts volts(Situation at, PowerGraph power, int pin) {
@@ -85,7 +93,8 @@ public final class RailOnSignal implements Check {
 
     private static Draft draft(Situation at, PowerGraph power, int pin, Volts volts, Datum<Double> most) {
         String name = at.wiring().name(pin);
-        double high = Double.isInfinite(volts.high()) ? volts.low() : volts.high();
+        boolean open = Double.isInfinite(volts.high());
+        double high = open ? least(volts) : volts.high();
         PowerSource source = power.lifting(power.ties().of(pin)).get(0);
         Trail way = power.trail(source.plus(), pin).orElse(Trail.NONE);
         List<Wire> meeting = at.wiring().wires().stream()
@@ -95,7 +104,8 @@ public final class RailOnSignal implements Check {
         List<Lead> leads = Supplies.leads(meeting);
         Draft draft = Draft.of(
                         Severity.S1,
-                        "rail on a signal pin: " + name + " stands " + Figures.of(most.or(0.0)) + " V and gets up to "
+                        "rail on a signal pin: " + name + " stands " + Figures.of(most.or(0.0)) + " V and gets "
+                                + (open ? "at least " : "up to ")
                                 + Figures.of(high) + " V of " + Supplies.name(at, source))
                 .about(name)
                 .path(way)
@@ -107,9 +117,12 @@ public final class RailOnSignal implements Check {
                         "data of " + at.wiring().unit(pin).type())
                 .input(most)
                 .why("the pin burns the moment power is applied, often with the processor behind it")
-                .meter("unit unplugged, power on: volts at the lead of " + name)
+                .meter("unit unplugged, power on: volts at the lead of " + name + ", no more than "
+                        + Figures.of(most.or(0.0)) + " V when right")
                 .fix("take " + Supplies.names(leads.stream().map(Lead::id).toList()) + " off " + name
-                        + ": the supply goes to a supply pin")
+                        + (at.wiring().is(pin, PinRole.SENSE_IN)
+                                ? ": it measures a lower voltage than this"
+                                : ": the supply goes to a supply pin"))
                 .explains("P01", "P05", "P06", "S01", "S03", "S04", "S06", "T05");
         leads.forEach(draft::at);
         return draft;

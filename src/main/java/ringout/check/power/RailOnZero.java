@@ -27,7 +27,7 @@ import ringout.model.PinRole;
  * <p>Why it matters: the pack is shorted when it goes in: hundreds of amperes through the thinnest conductor on the way.
  *
  * <p>Condition: a supply pin and a 0V pin lie on one net, or on nets tied by fuses, links, closed switches or sense resistors, and
- * belong to one source reference. A series link joins plus to minus of two packs, which is no 0V. A 0V pin that stands on another
+ * belong to one source reference; or plus and minus of one pack do. A series link joins plus to minus of two packs, which is no 0V. A 0V pin that stands on another
  * source on purpose, such as that of an output with a 0V of its own, is a return and not a short.
  *
  * <p>Does not see: a short inside a unit, a chafed lead (M28).
@@ -45,7 +45,7 @@ public final class RailOnZero implements Check {
         for (int tie = 0; tie < ties; tie++) {
             if (power.supplyPins(tie) > 0) {
                 out.looked();
-                if (power.zeroPins(tie) > 0 && (shorted.get(tie) || wrong(at, power, tie, returns))) {
+                if (shorted.get(tie) || (power.zeroPins(tie) > 0 && wrong(at, power, tie, returns))) {
                     out.finding(draft(at, tie));
                 }
             }
@@ -106,7 +106,7 @@ public final class RailOnZero implements Check {
         PowerGraph power = PowerGraph.of(at.circuit());
         Wiring wiring = at.wiring();
         List<Wire> wires = Supplies.crossing(at, Set.of(tie));
-        Trail way = wires.isEmpty() ? anyWay(at, power, tie) : over(wiring, wires.get(0));
+        Trail way = wires.isEmpty() ? shortWay(power, tie).or(() -> anyWay(at, power, tie)).orElse(Trail.NONE) : over(wiring, wires.get(0));
         List<Lead> leads = wires.isEmpty() ? Supplies.along(at, way) : Supplies.leads(wires);
         String ids = Supplies.names(leads.stream().map(Lead::id).toList());
         List<String> ends = way.names();
@@ -116,13 +116,18 @@ public final class RailOnZero implements Check {
                 .findFirst()
                 .map(source -> Supplies.name(at, source) + " works into it")
                 .orElse("no source works into it yet");
+        boolean live = !power.lifting(tie).isEmpty();
         Draft draft = Draft.of(
                         Severity.S1, "rail on 0V: " + joined + " are one net" + (ids.isEmpty() ? "" : " by " + ids))
                 .about(leads.isEmpty() ? ends : leads.stream().map(Lead::id).toList())
                 .path(way)
-                .sum("0 ohm between a supply pin and 0V; " + volts)
-                .why("a short: the thinnest conductor on the way burns the moment power is applied")
-                .meter("packs out, " + joined + ": under 1 ohm now, open when right")
+                .sum("0 ohm between " + joined + "; " + volts)
+                .why(
+                        live
+                                ? "a short: the thinnest conductor on the way, or its fuse, burns the moment power is applied"
+                                : "the unit stays dark, and the first supply that reaches it is shorted")
+                .meter("packs out, " + (wires.isEmpty() ? "at the lead ends of " : "") + joined
+                        + ": under 1 ohm now, open when right")
                 .fix("take " + (ids.isEmpty() ? "the rail" : ids) + " off: + goes to +, 0V to 0V")
                 .explains("P01", "P03", "P04", "P05", "P06", "P09", "P10", "S04", "S05", "S06", "T05", "T14", "T15");
         leads.forEach(draft::at);
@@ -136,7 +141,15 @@ public final class RailOnZero implements Check {
                 new Trail.Step(Trail.Kind.PIN, wiring.name(wire.toPin()))));
     }
 
-    private static Trail anyWay(Situation at, PowerGraph power, int tie) {
+    /** From plus to minus of a source whose ends are one. */
+    private static Optional<Trail> shortWay(PowerGraph power, int tie) {
+        return power.lifting(tie).stream()
+                .filter(source -> source.minus() >= 0 && power.ties().of(source.minus()) == tie)
+                .findFirst()
+                .flatMap(source -> power.trail(source.plus(), source.minus()));
+    }
+
+    private static Optional<Trail> anyWay(Situation at, PowerGraph power, int tie) {
         Optional<Integer> supply = IntStream.range(0, at.wiring().pinCount())
                 .filter(pin -> PowerGraph.isSupply(at.wiring().pin(pin).role().or(PinRole.NONE)))
                 .filter(pin -> power.ties().of(pin) == tie)
@@ -144,7 +157,7 @@ public final class RailOnZero implements Check {
                 .findFirst();
         Optional<Integer> zero = zeroPins(at, power, tie).boxed().findFirst();
         return supply.isPresent() && zero.isPresent()
-                ? power.trail(supply.get(), zero.get()).orElse(Trail.NONE)
-                : Trail.NONE;
+                ? power.trail(supply.get(), zero.get())
+                : Optional.empty();
     }
 }

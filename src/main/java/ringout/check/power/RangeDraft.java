@@ -29,22 +29,37 @@ final class RangeDraft {
         List<PowerSource> sources = power.feeding(consumer.plus());
         String from = sources.stream().map(s -> Supplies.name(at, s)).collect(Collectors.joining(" and "));
         Trail way = power.tree().trailTo(pin).orElse(Trail.NONE);
-        Draft draft = Draft.of(worst.severity(), title(worst, many, from))
+        Draft draft = Draft.of(worst.severity(), title(worst, many, names.size() == 1 ? "s" : "", from))
                 .about(names)
                 .path(way)
-                .sum(group.stream()
-                        .map(v -> (group.size() > 1 ? Supplies.name(at, v.consumer()) + " " : "") + v.sum())
-                        .collect(Collectors.joining("; ")))
+                .sum(sum(at, group))
                 .judged(worst.judged(), worst.limit(), "V", "data of " + types(at, group))
                 .input(worst.most())
                 .input(worst.least())
                 .why(why(worst))
-                .meter("unit unplugged, power on: volts at the lead of "
-                        + at.wiring().name(pin))
+                .meter(meter(worst, sources, at.wiring().name(pin)))
                 .fix(fix(worst, many, from, group.size() > 1))
                 .explains("P20", "P22", "P25", "P18", "T05");
         causes(at, power, draft, group, sources);
         return draft;
+    }
+
+    /** One arithmetic for all that share it, else one a unit. */
+    private static String sum(Situation at, List<RangeVerdict> group) {
+        List<String> sums = group.stream().map(RangeVerdict::sum).distinct().toList();
+        if (sums.size() == 1) {
+            return (group.size() > 1 ? "each " : "") + sums.get(0);
+        }
+        return group.stream()
+                .map(v -> Supplies.name(at, v.consumer()) + " " + v.sum())
+                .collect(Collectors.joining("; "));
+    }
+
+    private static String meter(RangeVerdict worst, List<PowerSource> sources, String pin) {
+        boolean packs = sources.stream().allMatch(source -> source.kind() == PowerSource.Kind.PACK);
+        String charge = worst.isHigh() ? ", packs full" : ", packs nearly empty";
+        return "unit unplugged, power on" + (packs ? charge : "") + ": volts at the lead of " + pin + ", "
+                + Figures.of(worst.limit()) + (worst.isHigh() ? " V at most" : " V at least") + " when right";
     }
 
     private static RangeVerdict worst(List<RangeVerdict> group) {
@@ -57,12 +72,15 @@ final class RangeDraft {
         return Math.abs(verdict.judged() - verdict.limit()) / Math.max(1, verdict.limit());
     }
 
-    private static String title(RangeVerdict worst, String many, String from) {
+    private static String title(RangeVerdict worst, String many, String s, String from) {
         String gets = worst.isHigh() ? " up to " : " down to ";
+        if (worst.isOpen()) {
+            gets = worst.isHigh() ? " at least " : " at most ";
+        }
         String takes = worst.isHigh() ? " V at most" : " V at least";
         String margin = worst.severity() == Severity.S3 ? " with margin" : "";
-        return "outside supply range: " + many + " gets" + gets + Figures.of(worst.judged()) + " V from " + from
-                + ", takes " + Figures.of(worst.limit()) + takes + margin;
+        return "outside supply range: " + many + " get" + s + gets + Figures.of(worst.judged()) + " V from " + from
+                + ", take" + s + " " + Figures.of(worst.limit()) + takes + margin;
     }
 
     private static String why(RangeVerdict worst) {

@@ -37,9 +37,18 @@ record RangeVerdict(
         return !highPasses() || !lowPasses(true);
     }
 
-    /** Whether it is out of range whatever the missing data are. */
+    /**
+     * Whether it is out of range whatever the missing data are. The nominal voltage lies between lowest and highest: that much
+     * it says of either.
+     */
     boolean isCertain() {
-        return (most.isKnown() && volts.low() > most.or(0.0)) || (least.isKnown() && volts.high() < least.or(0.0));
+        return (most.isKnown() && volts.nominal().orElse(volts.low()) > most.or(0.0))
+                || (least.isKnown() && volts.nominal().orElse(volts.high()) < least.or(0.0));
+    }
+
+    /** Whether only one side of what it gets is known: it may be even further out. */
+    boolean isOpen() {
+        return isHigh() ? Double.isInfinite(volts.high()) : volts.low() <= 0;
     }
 
     private boolean above() {
@@ -65,10 +74,10 @@ record RangeVerdict(
 
     /** The voltage judged. */
     double judged() {
-        if (!isHigh()) {
-            return low(true);
+        if (isOpen()) {
+            return volts.nominal().orElse(isHigh() ? volts.low() : volts.high());
         }
-        return Double.isInfinite(volts.high()) ? volts.low() : volts.high();
+        return isHigh() ? volts.high() : low(true);
     }
 
     /** The limit it is held against, margin included when only the margin is gone. */

@@ -16,6 +16,7 @@ import ringout.finding.Severity;
 import ringout.graph.power.Consumer;
 import ringout.graph.power.PowerGraph;
 import ringout.graph.returns.ReturnGraph;
+import ringout.model.Lead;
 import ringout.model.PinRole;
 
 /**
@@ -101,15 +102,18 @@ public final class ReturnMissing implements Check {
                         .distinct()
                         .toList())
                 .path(PowerGraph.of(at.circuit()).tree().trailTo(pin).orElse(ringout.graph.Trail.NONE))
-                .sum(sum(at, zeros, open, others))
+                .sum(sum(at, zeros, open, others, homeName))
                 .why("the unit is dead, or its current finds a way back through a signal pin")
                 .meter("power off: open from "
                         + (zeros.isEmpty() ? ref + " 0V" : at.wiring().name(zeros.get(0))) + " to " + homeName
                         + ", under 1 ohm when right")
-                .fix("connect 0V of " + ref + (open.isEmpty() ? "" : " at " + String.join(" or ", open))
-                        + " to 0V of its source")
+                .fix("connect 0V of " + ref + (open.isEmpty() ? "" : " at " + String.join(" or ", open)) + " to "
+                        + homeName)
                 .explains("P10", "S04", "S05", "T02", "T13", "T14", "T15", "M16", "P11", "P13");
         open.forEach(plug -> draft.cause(plug + " open"));
+        if (open.isEmpty()) {
+            Supplies.leadsAt(at, zeros).forEach(draft::seen);
+        }
         units.forEach(c -> draft.cause(at.directory().name(c.unit()) + "/0V"));
         Supplies.leadsAt(at, List.of(pin)).forEach(draft::seen);
         draft.seen(at.directory().unit(first.unit()));
@@ -127,19 +131,32 @@ public final class ReturnMissing implements Check {
                 .orElseThrow();
     }
 
+    /** Plugs whose 0V has no conductor; those that carry power only, where there are such. */
     private static List<String> openPlugs(Situation at, List<Integer> zeros) {
-        return zeros.stream()
-                .filter(pin -> at.wiring().is(pin, PinRole.ZERO_V) && !Supplies.wired(at, pin))
+        List<Integer> open =
+                zeros.stream().filter(pin -> !Supplies.wired(at, pin)).toList();
+        boolean anyPower = open.stream().anyMatch(pin -> carriesPower(at, pin));
+        return open.stream()
+                .filter(pin -> !anyPower || carriesPower(at, pin))
                 .map(pin -> at.wiring()
                         .plugName(at.wiring().unitOf(pin), at.wiring().plugIndex(pin)))
                 .distinct()
                 .toList();
     }
 
-    private static String sum(Situation at, List<Integer> zeros, List<String> open, List<String> others) {
+    private static boolean carriesPower(Situation at, int pin) {
+        return at.wiring().plug(pin).pins().stream()
+                .map(own -> own.role().or(PinRole.NONE))
+                .allMatch(role -> PowerGraph.isSupply(role) || role == PinRole.ZERO_V || role == PinRole.PACK_MINUS);
+    }
+
+    private static String sum(
+            Situation at, List<Integer> zeros, List<String> open, List<String> others, String home) {
+        String by = String.join(
+                ", ", Supplies.leadsAt(at, zeros).stream().map(Lead::id).toList());
         long made = zeros.stream().filter(pin -> Supplies.wired(at, pin)).count();
-        return made + " of " + zeros.size() + " 0V pins have a conductor"
-                + (open.isEmpty() ? "" : ", none at " + String.join(", ", open))
+        return "0V pins with a conductor: " + made + " of " + zeros.size()
+                + (open.isEmpty() ? ", " + by + " leads elsewhere than to " + home : ", none at " + String.join(", ", open))
                 + (others.isEmpty() ? "" : "; behind it also " + String.join(", ", others));
     }
 }

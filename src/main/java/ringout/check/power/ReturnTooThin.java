@@ -128,8 +128,11 @@ public final class ReturnTooThin implements Check {
                 .judged(need.averageA(), width.high(), "A", WireTable.FREE_AIR_SOURCE)
                 .why("the whole current of " + ref
                         + " goes through this wire: it melts, and everything looked fine until then")
-                .meter("power off, " + id + " out: open from 0V of " + ref + " to "
-                        + at.wiring().name(need.home()) + ", under 1 ohm when its own return is there")
+                .meter(
+                        open.isEmpty()
+                                ? "read the size printed on " + id + ", or measure the bare conductor"
+                                : "power off, " + id + " out: open from 0V of " + ref + " to "
+                                        + at.wiring().name(need.home()) + ", under 1 ohm when its own return is there")
                 .fix("fit a return of " + ref + " for " + amps
                         + (open.isEmpty() ? ", or a thicker " + id : " at " + String.join(" or ", open)))
                 .cause(ref + "/0V")

@@ -1,5 +1,9 @@
 package ringout.check.power;
 
+import ringout.model.PartKind;
+import ringout.graph.Part;
+import ringout.check.form.Figures;
+import java.util.OptionalDouble;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -73,7 +77,7 @@ final class Returns {
     private void loads(Consumer consumer) {
         var volts = power.between(consumer.plus(), consumer.zero())
                 .map(Volts::nominal)
-                .orElse(java.util.OptionalDouble.empty());
+                .orElse(OptionalDouble.empty());
         double average = 0;
         double peak = 0;
         boolean known = !consumer.loads().isEmpty();
@@ -91,8 +95,23 @@ final class Returns {
         var part = at.wiring().parts().get(source.part());
         var amps = power.demand().inputA(part);
         double peak = power.demand().peakInputA(part).orElse(0);
-        String words = "input of its regulator";
+        String words = words(at, source, part);
         share(source.unit(), source.minus(), part.from(), amps.orElse(0), peak, amps.isPresent(), words);
+    }
+
+    /** {@code 4 A x 5 V / 22.2 V / 0.9}: the input of a regulator by the power behind it. */
+    private String words(Situation at, PowerSource source, Part regulator) {
+        String out = Figures.of(power.demand().averageA(regulator.to())) + " A";
+        boolean linear = regulator.origin() instanceof Part.Inner inner
+                && inner.part().kind().is(PartKind.LINEAR_REGULATOR);
+        if (linear || !(regulator.origin() instanceof Part.Inner inner)) {
+            return out + " through its regulator";
+        }
+        OptionalDouble in = power.between(regulator.from(), source.minus())
+                .map(Volts::nominal)
+                .orElse(OptionalDouble.empty());
+        return out + " x " + Figures.of(source.volts().nominal()) + " V / " + Figures.of(in) + " V / "
+                + Figures.of(inner.part().rating().efficiency().or(Double.NaN));
     }
 
     /** Packs in parallel take equal parts of the return; of inputs joined by diodes each may have to take it all. */

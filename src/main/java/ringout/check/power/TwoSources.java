@@ -128,7 +128,7 @@ public final class TwoSources implements Check {
     }
 
     /** What an output of a source stands from outside in V; infinite when its pins do not say. */
-    private static double stands(Situation at, PowerSource source) {
+    static double stands(Situation at, PowerSource source) {
         double least = Double.POSITIVE_INFINITY;
         for (int pin = at.wiring().firstPin(source.unit()); pin < at.wiring().endPin(source.unit()); pin++) {
             if (PowerGraph.isSupply(at.wiring().pin(pin).role().or(PinRole.NONE))

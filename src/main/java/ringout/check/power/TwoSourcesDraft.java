@@ -83,7 +83,7 @@ final class TwoSourcesDraft {
                         .distinct()
                         .toList())
                 .path(way)
-                .sum(apart(apart, limit) + "; on this rail: " + String.join(", ", ports(tie)))
+                .sum(apart(apart, limit) + over() + "; on this rail: " + String.join(", ", ports(tie)))
                 .source(limit.source())
                 .why("the stronger drives current into the weaker and lifts everything on its rail")
                 .meter(meter(ids))
@@ -94,6 +94,9 @@ final class TwoSourcesDraft {
             draft.judged(apart.getAsDouble(), limit.value(), "V", limit.source());
         }
         leads.forEach(draft::at);
+        if (leads.isEmpty()) {
+            Supplies.leadsAt(at, outputs()).forEach(draft::seen);
+        }
         all.forEach(source -> draft.seen(at.directory().unit(source.unit())));
         return draft;
     }
@@ -122,6 +125,28 @@ final class TwoSourcesDraft {
                 + Supplies.range(strong.volts()) + " against " + Supplies.range(weak.volts());
     }
 
+    /** What the stronger may give above what the output of the weaker stands. */
+    private String over() {
+        double stands = TwoSources.stands(at, weak);
+        return strong.volts().high() > stands
+                ? "; up to " + Figures.of(strong.volts().high()) + " V on an output of "
+                        + at.directory().name(weak.unit()) + " that stands " + Figures.of(stands) + " V"
+                : "";
+    }
+
+    /** The contacts the sources come out of. */
+    private List<Integer> outputs() {
+        List<Integer> pins = new ArrayList<>();
+        for (PowerSource source : all) {
+            for (int pin = at.wiring().firstPin(source.unit()); pin < at.wiring().endPin(source.unit()); pin++) {
+                if (at.circuit().nets().same(pin, source.plus())) {
+                    pins.add(pin);
+                }
+            }
+        }
+        return pins;
+    }
+
     /** Every plug of the rail that gives or passes its supply. */
     private Set<String> ports(int tie) {
         Set<String> ports = new LinkedHashSet<>();
@@ -138,7 +163,9 @@ final class TwoSourcesDraft {
 
     private String meter(String ids) {
         if (meeting.size() != 1) {
-            return "unplug one of them: volts at its lead and at its output, not the same";
+            return "power on, output of " + at.directory().name(weak.unit()) + " unplugged: its lead still shows "
+                    + Figures.of(strong.volts().nominal()) + " V of " + at.directory().name(strong.unit())
+                    + ", 0 V when right";
         }
         String pin = at.wiring().name(meeting.get(0).weakSide());
         return "power on, " + ids + " out at " + pin + ": "

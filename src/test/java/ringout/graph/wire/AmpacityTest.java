@@ -75,7 +75,7 @@ class AmpacityTest {
         Wire wire = wire(", \"awg\": 12, \"insulationC\": 200, \"movingAir\": true, \"loadedInBundle\": 5");
         assertEquals(41 * 1.4 * 0.8, Ampacity.of(wire).low(), EXACT);
         assertEquals(41 * 1.4 * 0.8, Ampacity.of(wire).high(), EXACT);
-        assertEquals("12 AWG free air, silicone in moving air x1.4, 5 loaded wires", Ampacity.words(wire));
+        assertEquals("12 AWG free air, silicone in moving air x1.4, 5 loaded wires x0.8", Ampacity.words(wire));
     }
 
     @Test
