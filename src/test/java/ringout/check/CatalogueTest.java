@@ -83,8 +83,7 @@ class CatalogueTest {
     }
 
     /** Codes whose fixtures are still to be written; a code that has them must leave the list. */
-    private static final Set<String> AWAITED =
-            Set.of("M16", "M17", "B05", "X01", "X02", "X14");
+    private static final Set<String> AWAITED = Set.of("M16", "M17", "B05", "X01", "X02", "X14");
 
     @Test
     void noCodeWaitsForFixturesItHas() throws IOException {

@@ -136,8 +136,7 @@ public final class NoSource implements Check {
         return Optional.empty();
     }
 
-    private static Draft draft(
-            Situation at, Map<Integer, List<PowerSource>> idle, int root, List<Consumer> dark) {
+    private static Draft draft(Situation at, Map<Integer, List<PowerSource>> idle, int root, List<Consumer> dark) {
         List<String> names =
                 dark.stream().map(c -> Supplies.name(at, c)).distinct().toList();
         Consumer first = dark.get(0);
@@ -221,7 +220,8 @@ public final class NoSource implements Check {
             if (at.wiring().is(pin, PinRole.PACK_PLUS)
                     && at.wiring().wiresAt(pin).length == 0
                     && at.circuit().aboard(at.wiring().unitOf(pin))) {
-                open.add(at.wiring().plugName(at.wiring().unitOf(pin), at.wiring().plugIndex(pin)));
+                open.add(at.wiring()
+                        .plugName(at.wiring().unitOf(pin), at.wiring().plugIndex(pin)));
             }
         }
         return open;

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.Optional;
 import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Figures;
@@ -120,7 +120,9 @@ public final class PolarityReversed implements Check {
         String many = group.size() == 1 ? names.get(0) : group.size() + " units (" + Supplies.names(names) + ")";
         String plusPin = at.wiring().name(first.inputs().get(0));
         List<Integer> zeros = Supplies.zeroPins(at, first.unit(), first.zero());
-        String zeroPin = zeros.isEmpty() ? "0V of " + Supplies.name(at, first) : at.wiring().name(zeros.get(0));
+        String zeroPin = zeros.isEmpty()
+                ? "0V of " + Supplies.name(at, first)
+                : at.wiring().name(zeros.get(0));
         Draft draft = Draft.of(Severity.S1, "polarity reversed: + of " + many + " lies " + below)
                 .about(names)
                 .path(
@@ -131,8 +133,8 @@ public final class PolarityReversed implements Check {
                         + " V, must be above 0 V")
                 .judged(Supplies.middle(volts), 0, "V", "common practice, no source")
                 .why("input stages burn the moment the pack goes in")
-                .meter("supply limited to 0.1 A, " + Supplies.name(at, first) + " unplugged, + lead of the meter at " + plusPin
-                        + " and - at " + zeroPin + ": negative now, positive when right");
+                .meter("supply limited to 0.1 A, " + Supplies.name(at, first) + " unplugged, + lead of the meter at "
+                        + plusPin + " and - at " + zeroPin + ": negative now, positive when right");
         return fault(
                 at, draft, Set.of(power.ties().of(first.plus()), power.ties().of(first.zero())), group);
     }

@@ -106,7 +106,9 @@ public final class RailOnZero implements Check {
         PowerGraph power = PowerGraph.of(at.circuit());
         Wiring wiring = at.wiring();
         List<Wire> wires = Supplies.crossing(at, Set.of(tie));
-        Trail way = wires.isEmpty() ? shortWay(power, tie).or(() -> anyWay(at, power, tie)).orElse(Trail.NONE) : over(wiring, wires.get(0));
+        Trail way = wires.isEmpty()
+                ? shortWay(power, tie).or(() -> anyWay(at, power, tie)).orElse(Trail.NONE)
+                : over(wiring, wires.get(0));
         List<Lead> leads = wires.isEmpty() ? Supplies.along(at, way) : Supplies.leads(wires);
         String ids = Supplies.names(leads.stream().map(Lead::id).toList());
         List<String> ends = way.names();
@@ -156,8 +158,6 @@ public final class RailOnZero implements Check {
                 .boxed()
                 .findFirst();
         Optional<Integer> zero = zeroPins(at, power, tie).boxed().findFirst();
-        return supply.isPresent() && zero.isPresent()
-                ? power.trail(supply.get(), zero.get())
-                : Optional.empty();
+        return supply.isPresent() && zero.isPresent() ? power.trail(supply.get(), zero.get()) : Optional.empty();
     }
 }

@@ -150,13 +150,14 @@ public final class ReturnMissing implements Check {
                 .allMatch(role -> PowerGraph.isSupply(role) || role == PinRole.ZERO_V || role == PinRole.PACK_MINUS);
     }
 
-    private static String sum(
-            Situation at, List<Integer> zeros, List<String> open, List<String> others, String home) {
+    private static String sum(Situation at, List<Integer> zeros, List<String> open, List<String> others, String home) {
         String by = String.join(
                 ", ", Supplies.leadsAt(at, zeros).stream().map(Lead::id).toList());
         long made = zeros.stream().filter(pin -> Supplies.wired(at, pin)).count();
         return "0V pins with a conductor: " + made + " of " + zeros.size()
-                + (open.isEmpty() ? ", " + by + " leads elsewhere than to " + home : ", none at " + String.join(", ", open))
+                + (open.isEmpty()
+                        ? ", " + by + " leads elsewhere than to " + home
+                        : ", none at " + String.join(", ", open))
                 + (others.isEmpty() ? "" : "; behind it also " + String.join(", ", others));
     }
 }

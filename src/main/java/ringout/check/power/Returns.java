@@ -1,21 +1,21 @@
 package ringout.check.power;
 
-import ringout.model.PartKind;
-import ringout.graph.Part;
-import ringout.check.form.Figures;
-import java.util.OptionalDouble;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
+import ringout.check.form.Figures;
 import ringout.check.form.Situation;
+import ringout.graph.Part;
 import ringout.graph.power.Consumer;
 import ringout.graph.power.Load;
 import ringout.graph.power.PowerGraph;
 import ringout.graph.power.PowerSource;
 import ringout.graph.power.Volts;
+import ringout.model.PartKind;
 
 /** What every unit has to return, and to which 0V: its own loads and the inputs of its regulators, unit by unit. */
 final class Returns {
@@ -95,12 +95,12 @@ final class Returns {
         var part = at.wiring().parts().get(source.part());
         var amps = power.demand().inputA(part);
         double peak = power.demand().peakInputA(part).orElse(0);
-        String words = words(at, source, part);
+        String words = words(source, part);
         share(source.unit(), source.minus(), part.from(), amps.orElse(0), peak, amps.isPresent(), words);
     }
 
     /** {@code 4 A x 5 V / 22.2 V / 0.9}: the input of a regulator by the power behind it. */
-    private String words(Situation at, PowerSource source, Part regulator) {
+    private String words(PowerSource source, Part regulator) {
         String out = Figures.of(power.demand().averageA(regulator.to())) + " A";
         boolean linear = regulator.origin() instanceof Part.Inner inner
                 && inner.part().kind().is(PartKind.LINEAR_REGULATOR);

@@ -138,7 +138,9 @@ final class TwoSourcesDraft {
     private List<Integer> outputs() {
         List<Integer> pins = new ArrayList<>();
         for (PowerSource source : all) {
-            for (int pin = at.wiring().firstPin(source.unit()); pin < at.wiring().endPin(source.unit()); pin++) {
+            for (int pin = at.wiring().firstPin(source.unit());
+                    pin < at.wiring().endPin(source.unit());
+                    pin++) {
                 if (at.circuit().nets().same(pin, source.plus())) {
                     pins.add(pin);
                 }
@@ -164,7 +166,8 @@ final class TwoSourcesDraft {
     private String meter(String ids) {
         if (meeting.size() != 1) {
             return "power on, output of " + at.directory().name(weak.unit()) + " unplugged: its lead still shows "
-                    + Figures.of(strong.volts().nominal()) + " V of " + at.directory().name(strong.unit())
+                    + Figures.of(strong.volts().nominal()) + " V of "
+                    + at.directory().name(strong.unit())
                     + ", 0 V when right";
         }
         String pin = at.wiring().name(meeting.get(0).weakSide());

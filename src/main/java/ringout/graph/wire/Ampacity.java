@@ -97,7 +97,9 @@ public record Ampacity(double low, double high) {
         int loaded = wire.lead().loadedInBundle().or(1);
         return size(wire) + " free air"
                 + (cooled(wire.lead()) ? ", silicone in moving air x1.4" : "")
-                + (loaded > ALONE ? ", " + loaded + " loaded wires x" + Scalars.number(Math.round(bundle(loaded) * 100) / 100.0) : "");
+                + (loaded > ALONE
+                        ? ", " + loaded + " loaded wires x" + Scalars.number(Math.round(bundle(loaded) * 100) / 100.0)
+                        : "");
     }
 
     private static String size(Wire wire) {
