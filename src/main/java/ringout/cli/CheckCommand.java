@@ -10,6 +10,7 @@ import picocli.CommandLine.Spec;
 import ringout.finding.Report;
 import ringout.model.Aircraft;
 import ringout.present.json.FindingsJson;
+import ringout.present.sarif.SarifReport;
 import ringout.present.text.LineReport;
 import ringout.present.text.TextReport;
 
@@ -23,7 +24,9 @@ final class CheckCommand implements Callable<Integer> {
         /** One line each for editors and search. */
         LINE,
         /** For other programs. */
-        JSON
+        JSON,
+        /** For editors and build servers, by the open standard SARIF 2.1.0. */
+        SARIF
     }
 
     @Spec
@@ -32,7 +35,7 @@ final class CheckCommand implements Callable<Integer> {
     @Mixin
     private Question question = new Question();
 
-    @Option(names = "--format", paramLabel = "F", description = "text, line or json (default: text).")
+    @Option(names = "--format", paramLabel = "F", description = "text, line, json or sarif (default: text).")
     private Format format = Format.TEXT;
 
     @Override
@@ -52,6 +55,7 @@ final class CheckCommand implements Callable<Integer> {
             case TEXT -> TextReport.of(report);
             case LINE -> LineReport.of(report);
             case JSON -> FindingsJson.of(read, report, Version.NUMBER);
+            case SARIF -> SarifReport.of(report, Version.NUMBER);
         };
     }
 }

@@ -6,7 +6,7 @@ import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
 
 /** The layout of every JSON file written: two blanks a level, lines ending in \n on every system. */
-final class Layout extends ObjectWriteContext.Base {
+public final class Layout extends ObjectWriteContext.Base {
     private static final DefaultIndenter INDENT = new DefaultIndenter("  ", "\n");
 
     @Override

@@ -1,0 +1,118 @@
+package ringout.present.sarif;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import ringout.check.Catalogue;
+import ringout.check.Review;
+import ringout.finding.Report;
+import ringout.finding.Severity;
+import ringout.read.AircraftReader;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The log against the schema published with the standard (OASIS, SARIF 2.1.0), and against the report it tells. */
+class SarifReportTest {
+    private static final JsonMapper JSON = new JsonMapper();
+
+    @ParameterizedTest
+    @ValueSource(strings = {"linewarden", "linewarden-review", "dewmaker", "starter"})
+    void everySampleIsValidByThePublishedSchema(String sample) throws IOException {
+        assertEquals(
+                "[]",
+                schema().validate(SarifReport.of(report(sample), "1"), InputFormat.JSON)
+                        .toString());
+    }
+
+    @Test
+    void theSchemaIsRead() throws IOException {
+        String log = SarifReport.of(report("starter"), "1").replace("\"2.1.0\"", "\"2.2.0\"");
+        assertTrue(schema().validate(log, InputFormat.JSON).size() > 0);
+    }
+
+    @Test
+    void headlinesAreErrorsAtTheirRowsAndOpenQuestionsAreOpen() {
+        Report report = report("linewarden-review");
+        JsonNode results = results(report);
+        assertEquals(report.headlines().size() + report.cannotTell().size(), results.size());
+        List<String> told = new ArrayList<>();
+        results.forEach(result -> told.add(result.path("ruleId").asString() + " "
+                + result.path("level").asString() + " "
+                + result.at("/locations/0/physicalLocation/artifactLocation/uri")
+                        .asString() + ":"
+                + result.at("/locations/0/physicalLocation/region/startLine").asInt()));
+        List<String> expected = report.headlines().stream()
+                .map(headline -> headline.finding().code() + " "
+                        + (headline.finding().severity().atLeast(Severity.S2) ? "error" : "warning") + " "
+                        + headline.finding().at().get(0).span().file() + ":"
+                        + headline.finding().at().get(0).span().line())
+                .toList();
+        assertEquals(expected, told);
+    }
+
+    @Test
+    void cannotTellIsOpenAndNeverAPass() {
+        Report report = report("starter");
+        List<String> kinds = new ArrayList<>();
+        results(report)
+                .forEach(result -> kinds.add(result.path("kind").asString() + " "
+                        + result.path("level").asString()));
+        assertEquals(
+                report.cannotTell().size(),
+                kinds.stream().filter("open none"::equals).count());
+        assertTrue(report.cannotTell().size() > 0);
+    }
+
+    @Test
+    void ruleIndexLeadsToTheRuleAndItsPage() {
+        JsonNode run = log(report("linewarden-review")).at("/runs/0");
+        JsonNode rules = run.at("/tool/driver/rules");
+        assertEquals(Catalogue.all().size(), rules.size());
+        for (JsonNode result : run.path("results")) {
+            JsonNode rule = rules.get(result.path("ruleIndex").asInt());
+            assertEquals(result.path("ruleId").asString(), rule.path("id").asString());
+            assertTrue(
+                    rule.at("/help/text").asString().startsWith(rule.path("id").asString() + " "));
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"my list.csv", "a#b?.csv", "50 %.csv", "ütf.csv", "c:d.csv"})
+    void anyFileNameIsAReference(String name) {
+        String uri = SarifPlaces.uri(name);
+        assertTrue(uri.matches("[A-Za-z0-9%._:/-]+"), uri);
+        assertEquals(name, java.net.URI.create("file:///" + uri).getPath().substring(1));
+    }
+
+    private static Report report(String sample) {
+        return Review.of(AircraftReader.read(Path.of("samples", sample)).aircraft());
+    }
+
+    private static JsonNode results(Report report) {
+        return log(report).at("/runs/0/results");
+    }
+
+    private static JsonNode log(Report report) {
+        return JSON.readTree(SarifReport.of(report, "1"));
+    }
+
+    private static Schema schema() throws IOException {
+        try (InputStream text = SarifReportTest.class.getResourceAsStream("/schema/sarif-schema-2.1.0.json")) {
+            return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_7)
+                    .getSchema(new String(text.readAllBytes(), StandardCharsets.UTF_8));
+        }
+    }
+}
