@@ -19,6 +19,10 @@ final class DoubleRow {
         return size;
     }
 
+    double get(int index) {
+        return values[index];
+    }
+
     double[] toArray() {
         return Arrays.copyOf(values, size);
     }

@@ -25,6 +25,11 @@ final class Assumptions {
         all.putIfAbsent(gap, new Assumption(gap, value));
     }
 
+    /** Takes over what others had to assume. */
+    void addAll(Assumptions others) {
+        others.all.forEach(all::putIfAbsent);
+    }
+
     List<Assumption> all() {
         return List.copyOf(all.values());
     }

@@ -1,5 +1,6 @@
 package ringout.solve.power;
 
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
 import ringout.graph.Circuit;
@@ -13,6 +14,7 @@ import ringout.solve.dc.SolvedPoint;
 /** The operating points of one circuit, each solved at the first question. */
 final class OperatingPoints {
     private final Circuit circuit;
+    private final Map<WireTemperature, ConductorNet> nets = new EnumMap<>(WireTemperature.class);
     private final Map<LoadCase, OperatingPoint> known = new HashMap<>();
     private final Map<LoadCase, Double> margins = new HashMap<>();
 
@@ -23,14 +25,19 @@ final class OperatingPoints {
     OperatingPoint at(LoadCase of) {
         OperatingPoint point = known.get(of);
         if (point == null) {
-            point = solve(new PowerModel(circuit, of));
+            point = solve(model(of));
             known.put(of, point);
         }
         return point;
     }
 
     double margin(LoadCase of) {
-        return margins.computeIfAbsent(of, asked -> DcSolver.loadMargin(new PowerModel(circuit, asked).dc()));
+        return margins.computeIfAbsent(of, asked -> DcSolver.loadMargin(model(asked).dc()));
+    }
+
+    private PowerModel model(LoadCase of) {
+        ConductorNet net = nets.computeIfAbsent(of.wires(), warm -> new ConductorNet(circuit, warm));
+        return new PowerModel(circuit, net, of);
     }
 
     private static OperatingPoint solve(PowerModel model) {

@@ -1,9 +1,12 @@
 package ringout.solve.power;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import ringout.graph.Circuit;
 import ringout.graph.Part;
+import ringout.graph.Wiring;
 import ringout.graph.power.PowerSource;
 import ringout.model.Datum;
 import ringout.model.InnerPart;
@@ -139,19 +142,30 @@ final class PartElements {
         return Optional.of(new DcElement.Source(minus, plus, volts.getAsDouble(), STIFF_OHM));
     }
 
-    /** {@return the return of a regulator's input: of its input rail, or the one of its output} */
-    int inputZero(Part part, Part.Inner inner, int outputZero) {
+    /** {@return the vertex of the return of a regulator's input: of its input rail, or the one of its output} */
+    static int inputZero(Wiring wiring, Part part, Part.Inner inner, int outputZero) {
         if (!inner.part().kind().is(PartKind.ISOLATED_CONVERTER)) {
             return outputZero;
         }
         InnerPart converter = inner.part();
-        String zero = circuit.wiring().directory().type(inner.unit()).rails().stream()
+        String zero = wiring.directory().type(inner.unit()).rails().stream()
                 .filter(rail -> rail.name().equals(converter.from()))
                 .findFirst()
                 .map(Rail::zero)
                 .flatMap(Datum::known)
                 .orElse("0V");
-        return circuit.wiring().pointVertex(inner.unit(), zero).orElse(part.zero() < 0 ? outputZero : part.zero());
+        return wiring.pointVertex(inner.unit(), zero).orElse(part.zero() < 0 ? outputZero : part.zero());
+    }
+
+    /** {@return the returns of the inputs of all isolated converters} */
+    static List<Integer> inputZeros(Circuit circuit) {
+        List<Integer> zeros = new ArrayList<>();
+        for (Part part : circuit.wiring().parts()) {
+            if (part.origin() instanceof Part.Inner inner && inner.part().kind().is(PartKind.ISOLATED_CONVERTER)) {
+                zeros.add(inputZero(circuit.wiring(), part, inner, part.zero()));
+            }
+        }
+        return zeros;
     }
 
     private String name(Part.Inner inner) {

@@ -14,6 +14,7 @@ import ringout.graph.power.PowerSource;
 import ringout.solve.dc.DcElement;
 import ringout.solve.dc.ElementState;
 import ringout.solve.dc.SolvedPoint;
+import ringout.solve.network.Condensed;
 import ringout.solve.network.NodeVoltage;
 
 /**
@@ -28,6 +29,8 @@ public final class PowerFlow implements OperatingPoint {
     private final List<LoadFigure> loads;
     private final List<PackFigure> packs;
     private final List<RegulatorFigure> regulators;
+    private final Condensed small;
+    private final double[] amps;
     private final double[] intoPin;
 
     PowerFlow(PowerModel model, SolvedPoint point) {
@@ -35,6 +38,8 @@ public final class PowerFlow implements OperatingPoint {
         this.point = point;
         power = PowerGraph.of(model.circuit());
         wiring = model.circuit().wiring();
+        small = model.net().small();
+        amps = findAmps();
         intoPin = intoPin();
         loads = findLoads();
         packs = findPacks();
@@ -59,7 +64,11 @@ public final class PowerFlow implements OperatingPoint {
     /** {@return the voltage of a vertex against the minus of the lowest pack of its island} */
     public NodeVoltage voltage(int vertex) {
         int node = model.domain().node(vertex);
-        return node == PowerDomain.OUTSIDE ? new NodeVoltage.Floating() : point.voltage(node);
+        if (node == PowerDomain.OUTSIDE) {
+            return new NodeVoltage.Floating();
+        }
+        NodeVoltage anchor = point.voltage(small.anchor(node));
+        return anchor instanceof NodeVoltage.Volts v ? new NodeVoltage.Volts(v.value() - drop(node)) : anchor;
     }
 
     /** {@return the voltage in V of a vertex against another; empty when one of them floats against the other} */
@@ -67,9 +76,15 @@ public final class PowerFlow implements OperatingPoint {
         int a = model.domain().node(plus);
         int b = model.domain().node(minus);
         boolean within = a != PowerDomain.OUTSIDE && b != PowerDomain.OUTSIDE;
-        return within && point.between(a, b) instanceof NodeVoltage.Volts v
-                ? OptionalDouble.of(v.value())
+        return within && point.between(small.anchor(a), small.anchor(b)) instanceof NodeVoltage.Volts v
+                ? OptionalDouble.of(v.value() - drop(a) + drop(b))
                 : OptionalDouble.empty();
+    }
+
+    /** Volts from the anchor of a node down to the node. */
+    private double drop(int node) {
+        int way = small.way(node);
+        return way == ConductorNet.NONE ? 0 : point.amps(way) * small.ahead(node);
     }
 
     /** {@return whether no voltage can be told of a vertex: no source reaches it} */
@@ -92,36 +107,40 @@ public final class PowerFlow implements OperatingPoint {
         return intoPin[pin];
     }
 
-    /** {@return the current of an edge in A, positive from its first vertex to its second; 0 outside the supply} */
+    /**
+     * {@return the current of a conductor, contact, join or of a part that is a resistance, in A, positive from the first
+     * vertex of its edge to the second; 0 outside the supply}
+     */
     public double amps(int edge) {
-        int element = element(edge);
-        return element == PowerModel.NONE ? 0 : point.amps(element);
+        int row = model.net().row(edge);
+        return row == ConductorNet.NONE ? 0 : amps[row];
     }
 
-    /** {@return the heat of an edge in W: of a conductor, contact, fuse, diode, regulator, or inside a pack} */
+    /** {@return the heat of a conductor, contact or of a part that is a resistance, in W} */
     public double heat(int edge) {
-        int element = element(edge);
-        return element == PowerModel.NONE ? 0 : point.watts(element);
+        int row = model.net().row(edge);
+        return row == ConductorNet.NONE || amps[row] == 0 ? 0 : amps[row] * amps[row] * model.net().ohms(row);
     }
 
-    /** {@return the current of a part in A, positive from its from to its to; of a regulator, its output} */
+    /** {@return the current of a part in A, positive from its from to its to; of a pack and a regulator, out of its plus} */
     public double amps(Part part) {
-        return amps(part.edge());
+        int element = model.ofPart(part.index());
+        return element == PowerModel.NONE ? amps(part.edge()) : point.amps(element);
     }
 
     /** {@return the heat of a part in W} */
     public double heat(Part part) {
-        return heat(part.edge());
+        int element = model.ofPart(part.index());
+        return element == PowerModel.NONE ? heat(part.edge()) : point.watts(element);
     }
 
     /** {@return what a part does; unfed when power does not reach it} */
     public ElementState state(Part part) {
-        int element = element(part.edge());
-        return element == PowerModel.NONE ? ElementState.UNFED : point.state(element);
-    }
-
-    private int element(int edge) {
-        return edge < 0 ? PowerModel.NONE : model.ofEdge(edge);
+        int element = model.ofPart(part.index());
+        if (element != PowerModel.NONE) {
+            return point.state(element);
+        }
+        return model.net().row(part.edge()) == ConductorNet.NONE ? ElementState.UNFED : ElementState.WORKING;
     }
 
     /** {@return what every load of the units aboard gets that power can reach, in the order of the units} */
@@ -158,10 +177,34 @@ public final class PowerFlow implements OperatingPoint {
         return point.powerImbalance();
     }
 
+    private double[] findAmps() {
+        double[] left = new double[small.resistors()];
+        for (int r = 0; r < left.length; r++) {
+            left[r] = point.amps(r);
+        }
+        return small.amps(left, inflow());
+    }
+
+    /** What packs, loads, regulators and diodes drive into the nodes of the conductors. */
+    private double[] inflow() {
+        double[] into = new double[model.domain().count()];
+        for (int e = small.resistors(); e < model.dc().elements().size(); e++) {
+            int[] at = model.terminals(e);
+            // All of them take at their first node what they give at their second: a source at minus and plus.
+            into[at[0]] -= point.inputAmps(e);
+            into[at[1]] += point.inputAmps(e);
+            if (model.dc().elements().get(e) instanceof DcElement.Regulator) {
+                into[at[2]] += point.amps(e);
+                into[at[3]] -= point.amps(e);
+            }
+        }
+        return into;
+    }
+
     private double[] intoPin() {
         double[] into = new double[wiring.pinCount()];
         for (int edge = 0; edge < model.circuit().live().edgeBound(); edge++) {
-            if (model.ofEdge(edge) != PowerModel.NONE && wiring.kind(edge) == EdgeKind.CONTACT) {
+            if (model.net().row(edge) != ConductorNet.NONE && wiring.kind(edge) == EdgeKind.CONTACT) {
                 int from = wiring.graph().from(edge);
                 boolean leaves = wiring.isPin(from);
                 into[leaves ? from : wiring.graph().to(edge)] += leaves ? -amps(edge) : amps(edge);

@@ -1,5 +1,6 @@
 package ringout.solve.power;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -8,9 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import ringout.graph.Circuit;
 import ringout.graph.Part;
-import ringout.graph.Wire;
 import ringout.graph.Wiring;
-import ringout.graph.index.IndexGraph;
 import ringout.graph.power.PlacedLoad;
 import ringout.graph.power.PowerGraph;
 import ringout.graph.power.PowerSource;
@@ -18,10 +17,10 @@ import ringout.graph.power.Volts;
 import ringout.model.Datum;
 import ringout.model.PartKind;
 import ringout.model.Rail;
-import ringout.solve.Resistivity;
 import ringout.solve.dc.DcCircuit;
 import ringout.solve.dc.DcElement;
 import ringout.solve.dc.Draw;
+import ringout.solve.network.Condensed;
 
 /** The plain circuit of a load case, and which of its elements stands for which edge, part and load of the aircraft. */
 final class PowerModel {
@@ -35,25 +34,33 @@ final class PowerModel {
     private final Assumptions assumed = new Assumptions();
     private final DcCircuit.Builder builder;
     private final PartElements parts;
-    private final int[] elementOfEdge;
+    private final ConductorNet net;
+    private final int[] elementOfSource;
     private final int[] elementOfLoad;
-    private final Map<Integer, Integer> outputs = new HashMap<>();
+    private final Map<Integer, Integer> elementOfPart = new HashMap<>();
+
+    /** Of every element behind the resistors, the nodes of the whole network it stands on. */
+    private final List<int[]> terminals = new ArrayList<>();
+
     private final DcCircuit dc;
 
-    PowerModel(Circuit circuit, LoadCase of) {
+    PowerModel(Circuit circuit, ConductorNet net, LoadCase of) {
         this.circuit = circuit;
+        this.net = net;
         this.of = of;
+        assumed.addAll(net.assumed());
         wiring = circuit.wiring();
         power = PowerGraph.of(circuit);
         domain = PowerDomain.of(circuit);
-        builder = DcCircuit.builder(domain.count());
+        builder = DcCircuit.builder(net.small().nodes());
         parts = new PartElements(circuit, of, assumed);
-        elementOfEdge = new int[circuit.live().edgeBound()];
-        Arrays.fill(elementOfEdge, NONE);
+        elementOfSource = new int[power.sources().size()];
+        Arrays.fill(elementOfSource, NONE);
         elementOfLoad = new int[power.loads().size()];
         Arrays.fill(elementOfLoad, NONE);
         references();
-        edges();
+        resistors();
+        wiring.parts().forEach(this::diode);
         power.sources().forEach(this::source);
         power.loads().forEach(this::load);
         dc = builder.build();
@@ -71,94 +78,77 @@ final class PowerModel {
                         && power.works(source)
                         && power.bottom(source).index() == source.index();
                 if (lowest && domain.holds(source.minus())) {
-                    builder.reference(domain.node(source.minus()));
+                    builder.reference(core(source.minus()));
                 }
             }
         }
     }
 
-    private void edges() {
-        IndexGraph live = circuit.live();
-        for (int edge = 0; edge < live.edgeBound(); edge++) {
-            if (live.hasEdge(edge) && domain.holds(live.from(edge)) && domain.holds(live.to(edge))) {
-                edge(edge, domain.node(live.from(edge)), domain.node(live.to(edge)));
-            }
+    private void resistors() {
+        Condensed small = net.small();
+        for (int r = 0; r < small.resistors(); r++) {
+            builder.add(new DcElement.Resistor(small.from(r), small.to(r), small.ohms(r)));
         }
     }
 
-    private void edge(int edge, int a, int b) {
-        int ref = wiring.ref(edge);
-        switch (wiring.kind(edge)) {
-            case CONDUCTOR ->
-                elementOfEdge[edge] = resistor(a, b, conductor(wiring.wires().get(ref)));
-            case CONTACT -> elementOfEdge[edge] = resistor(a, b, contact(edge));
-            case JOIN -> elementOfEdge[edge] = resistor(a, b, 0);
-            case PART -> part(edge, wiring.parts().get(ref), a, b);
+    private void diode(Part part) {
+        if (PowerGraph.isDiode(part)
+                && part.origin() instanceof Part.Inner inner
+                && circuit.live().hasEdge(part.edge())
+                && domain.holds(part.from())) {
+            elementOfPart.put(part.index(), add(parts.diode(inner, core(part.from()), core(part.to())), part.from(), part.to()));
         }
     }
 
-    private int resistor(int a, int b, double ohm) {
-        return builder.add(new DcElement.Resistor(a, b, ohm));
+    /** The node of the small network a vertex with a source, load or diode on it has become. */
+    private int core(int vertex) {
+        return net.small().anchor(domain.node(vertex));
     }
 
-    private double conductor(Wire wire) {
-        if (!Resistivity.isKnown(wire)) {
-            boolean length = !wire.lengthMm().isKnown();
-            assumed.add(length ? "length" : "wire size", wire.lead().id(), 0, "mOhm");
+    private int add(DcElement element, int... vertices) {
+        int added = builder.add(element);
+        for (int i = 0; i < vertices.length; i++) {
+            vertices[i] = domain.node(vertices[i]);
         }
-        return Math.max(0, Resistivity.ohm(wire, of.wires().of(wire)));
-    }
-
-    private double contact(int edge) {
-        int a = wiring.graph().from(edge);
-        int pin = wiring.isPin(a) ? a : wiring.graph().to(edge);
-        return Math.max(0, Resistivity.contactOhm(wiring, pin));
-    }
-
-    private void part(int edge, Part part, int a, int b) {
-        OptionalDouble ohm = PowerDomain.conducts(part) ? PartElements.ohm(part) : OptionalDouble.empty();
-        if (ohm.isPresent()) {
-            elementOfEdge[edge] = resistor(a, b, Math.max(0, ohm.getAsDouble()));
-        } else if (part.origin() instanceof Part.Inner inner && PowerGraph.isDiode(part)) {
-            elementOfEdge[edge] = builder.add(parts.diode(inner, a, b));
-        }
+        terminals.add(vertices);
+        return added;
     }
 
     private void source(PowerSource source) {
-        int plus = domain.node(source.plus());
-        int minus = domain.node(source.minus());
-        if (!power.works(source) || plus == PowerDomain.OUTSIDE) {
+        if (!power.works(source) || !domain.holds(source.plus())) {
             return;
         }
-        if (minus == PowerDomain.OUTSIDE) {
+        if (!domain.holds(source.minus())) {
             assumed.without("0V", source.name());
             return;
         }
-        Optional<DcElement> element = element(source, minus, plus);
-        if (element.isPresent()) {
-            int added = builder.add(element.get());
-            outputs.put(source.index(), added);
-            if (source.part() >= 0) {
-                elementOfEdge[wiring.parts().get(source.part()).edge()] = added;
-            }
-        }
-    }
-
-    private Optional<DcElement> element(PowerSource source, int minus, int plus) {
         if (source.part() < 0) {
-            return parts.output(source, minus, plus);
+            parts.output(source, core(source.minus()), core(source.plus()))
+                    .ifPresent(e -> elementOfSource[source.index()] = add(e, source.minus(), source.plus()));
+            return;
         }
         Part part = wiring.parts().get(source.part());
-        Part.Inner inner = (Part.Inner) part.origin();
+        int element = part(source, part, (Part.Inner) part.origin());
+        elementOfSource[source.index()] = element;
+        elementOfPart.put(part.index(), element);
+    }
+
+    private int part(PowerSource source, Part part, Part.Inner inner) {
+        int minus = source.minus();
+        int plus = source.plus();
         if (inner.part().kind().is(PartKind.SOURCE)) {
-            return parts.pack(inner, source, minus, plus);
+            return parts.pack(inner, source, core(minus), core(plus))
+                    .map(pack -> add(pack, minus, plus))
+                    .orElse(NONE);
         }
-        int in = domain.node(part.from());
-        int inZero = domain.node(parts.inputZero(part, inner, source.minus()));
-        if (in == PowerDomain.OUTSIDE || inZero == PowerDomain.OUTSIDE) {
-            return Optional.empty();
+        int inZero = PartElements.inputZero(wiring, part, inner, minus);
+        if (!domain.holds(part.from()) || !domain.holds(inZero)) {
+            return NONE;
         }
-        return parts.regulator(inner, source, new int[] {in, inZero, plus, minus});
+        int[] nodes = {core(part.from()), core(inZero), core(plus), core(minus)};
+        return parts.regulator(inner, source, nodes)
+                .map(regulator -> add(regulator, part.from(), inZero, plus, minus))
+                .orElse(NONE);
     }
 
     private void load(PlacedLoad placed) {
@@ -178,9 +168,11 @@ final class PowerModel {
                 assumed.add(datum, unit, amount(drawn.draw().get()), "of its other figures");
             }
         });
-        drawn.draw()
-                .ifPresent(draw -> elementOfLoad[placed.index()] =
-                        builder.add(new DcElement.Load(domain.node(placed.plus()), domain.node(placed.zero()), draw)));
+        if (drawn.draw().isPresent()) {
+            DcElement load = new DcElement.Load(
+                    core(placed.plus()), core(placed.zero()), drawn.draw().get());
+            elementOfLoad[placed.index()] = add(load, placed.plus(), placed.zero());
+        }
     }
 
     private static double amount(Draw draw) {
@@ -219,9 +211,18 @@ final class PowerModel {
         return assumed.all();
     }
 
-    /** {@return the element of a live edge, or {@link #NONE}} */
-    int ofEdge(int edge) {
-        return elementOfEdge[edge];
+    ConductorNet net() {
+        return net;
+    }
+
+    /** {@return the element of a pack, regulator or diode, or {@link #NONE}} */
+    int ofPart(int part) {
+        return elementOfPart.getOrDefault(part, NONE);
+    }
+
+    /** {@return the nodes of the whole network an element behind the resistors stands on} */
+    int[] terminals(int element) {
+        return terminals.get(element - net.small().resistors());
     }
 
     /** {@return the element of a placed load, or {@link #NONE}} */
@@ -231,6 +232,6 @@ final class PowerModel {
 
     /** {@return the element of a source, or {@link #NONE}} */
     int ofSource(int source) {
-        return outputs.getOrDefault(source, NONE);
+        return elementOfSource[source];
     }
 }
