@@ -84,7 +84,8 @@ final class ConductorNet {
 
     private double contact(int edge) {
         int a = wiring.graph().from(edge);
-        return Resistivity.contactOhm(wiring, wiring.isPin(a) ? a : wiring.graph().to(edge));
+        return Resistivity.contactOhm(
+                wiring, wiring.isPin(a) ? a : wiring.graph().to(edge));
     }
 
     private static double part(Part part) {

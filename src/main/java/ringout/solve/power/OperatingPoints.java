@@ -32,7 +32,8 @@ final class OperatingPoints {
     }
 
     double margin(LoadCase of) {
-        return margins.computeIfAbsent(of, asked -> DcSolver.loadMargin(model(asked).dc()));
+        return margins.computeIfAbsent(
+                of, asked -> DcSolver.loadMargin(model(asked).dc()));
     }
 
     private PowerModel model(LoadCase of) {

@@ -119,7 +119,9 @@ public final class PowerFlow implements OperatingPoint {
     /** {@return the heat of a conductor, contact or of a part that is a resistance, in W} */
     public double heat(int edge) {
         int row = model.net().row(edge);
-        return row == ConductorNet.NONE || amps[row] == 0 ? 0 : amps[row] * amps[row] * model.net().ohms(row);
+        return row == ConductorNet.NONE || amps[row] == 0
+                ? 0
+                : amps[row] * amps[row] * model.net().ohms(row);
     }
 
     /** {@return the current of a part in A, positive from its from to its to; of a pack and a regulator, out of its plus} */

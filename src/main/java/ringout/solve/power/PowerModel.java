@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import ringout.graph.Circuit;
 import ringout.graph.Part;
@@ -96,7 +95,8 @@ final class PowerModel {
                 && part.origin() instanceof Part.Inner inner
                 && circuit.live().hasEdge(part.edge())
                 && domain.holds(part.from())) {
-            elementOfPart.put(part.index(), add(parts.diode(inner, core(part.from()), core(part.to())), part.from(), part.to()));
+            elementOfPart.put(
+                    part.index(), add(parts.diode(inner, core(part.from()), core(part.to())), part.from(), part.to()));
         }
     }
 
