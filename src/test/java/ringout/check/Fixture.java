@@ -8,11 +8,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import ringout.check.form.Check;
+import ringout.check.form.Gathering;
 import ringout.finding.Finding;
 import ringout.finding.Headline;
 import ringout.finding.Report;
 import ringout.graph.Circuit;
 import ringout.graph.Wiring;
+import ringout.model.Aircraft;
 import ringout.present.text.TextReport;
 import ringout.read.AircraftReader;
 import ringout.read.ReadResult;
@@ -55,7 +57,9 @@ record Fixture(String code, String name) {
         if (!read.ok()) {
             throw new AssertionError(this + " cannot be read: " + read.problems());
         }
-        Report report = Review.of(Circuit.all(Wiring.of(read.aircraft())), List.of(check), Review.NO_DAY);
+        Report report = check instanceof Gathering
+                ? added(read.aircraft(), check)
+                : review(read.aircraft(), List.of(check));
         StringBuilder text = new StringBuilder(counts(report));
         for (Headline headline : report.headlines()) {
             block(text, headline.finding(), report.states());
@@ -63,6 +67,32 @@ record Fixture(String code, String name) {
         }
         report.cannotTell().forEach(open -> text.append(TextReport.of(open)));
         return text.toString();
+    }
+
+    private static Report review(Aircraft aircraft, List<Check> checks) {
+        return Review.of(Circuit.all(Wiring.of(aircraft)), checks, Review.NO_DAY);
+    }
+
+    /** What a check that looks at what the others could not decide adds to what the whole catalogue says without it. */
+    private static Report added(Aircraft aircraft, Check check) {
+        Report with = review(aircraft, Catalogue.all());
+        Report without = review(
+                aircraft,
+                Catalogue.all().stream()
+                        .filter(other -> !other.getClass().equals(check.getClass()))
+                        .toList());
+        return new Report(
+                with.states(),
+                with.headlines().stream()
+                        .filter(headline -> !without.headlines().contains(headline))
+                        .toList(),
+                with.cannotTell().stream()
+                        .filter(open -> !without.cannotTell().contains(open))
+                        .toList(),
+                List.of(),
+                List.of(),
+                with.passed() - without.passed(),
+                with.notApplicable() - without.notApplicable());
     }
 
     private static String counts(Report report) {

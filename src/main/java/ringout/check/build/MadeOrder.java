@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.HashSet;
+import java.util.stream.Collectors;
 import ringout.check.form.Situation;
 import ringout.finding.Place;
 import ringout.graph.Site;
@@ -81,21 +83,24 @@ final class MadeOrder {
         return broken;
     }
 
-    /** Whether a step that compares the voltage of two or more of the packs comes before the one that makes a plug. */
-    boolean comparedBefore(Situation at, Set<String> packs, Made closing) {
-        boolean compared = false;
+    /** Names of the plugs whose turn is told. */
+    Set<String> names() {
+        return plugs.stream().map(Made::name).collect(Collectors.toSet());
+    }
+
+    /** Whether steps before the one that makes a plug read the voltage of a pack on either side, together or one by one. */
+    boolean comparedBefore(Situation at, List<String> some, List<String> others, Made closing) {
+        Set<String> read = new HashSet<>();
         for (Step step : at.aircraft().record().steps()) {
             String action = step.action().or("").toLowerCase(Locale.ROOT);
             String what = (step.attribute().or("") + " " + step.says().or("")).toLowerCase(Locale.ROOT);
-            if (action.equals("check")
-                    && what.contains("volt")
-                    && packs.stream().anyMatch(step.objects()::contains)) {
-                compared = true;
+            if (action.equals("check") && what.contains("volt")) {
+                read.addAll(step.objects());
             }
             if (MAKE.contains(action) && step.objects().contains(closing.name())) {
-                return compared;
+                break;
             }
         }
-        return compared;
+        return some.stream().anyMatch(read::contains) && others.stream().anyMatch(read::contains);
     }
 }

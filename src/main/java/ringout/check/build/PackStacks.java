@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import ringout.check.form.Situation;
 import ringout.graph.Wiring;
 import ringout.graph.power.PowerGraph;
@@ -55,6 +57,30 @@ final class PackStacks {
             }
         }
         return plugs;
+    }
+
+    /** Contacts of a stack that an order names neither at the pack nor, on a lead to no other pack, at its other end. */
+    List<String> untold(int stack, Set<String> told) {
+        List<String> untold = new ArrayList<>();
+        for (int unit : stacks.get(stack)) {
+            for (int plug : plugs(unit)) {
+                String name = at.wiring().plugName(unit, plug);
+                if (!told.contains(name) && farPlugs(unit, plug).noneMatch(told::contains)) {
+                    untold.add(name);
+                }
+            }
+        }
+        return untold;
+    }
+
+    private Stream<String> farPlugs(int unit, int plug) {
+        Wiring wiring = at.wiring();
+        return IntStream.range(wiring.firstPin(unit), wiring.endPin(unit))
+                .filter(pin -> wiring.plugIndex(pin) == plug)
+                .flatMap(pin -> IntStream.of(wiring.wiresAt(pin))
+                        .map(wire -> wiring.wires().get(wire).otherPin(pin)))
+                .filter(far -> !wiring.directory().isJoint(wiring.unitOf(far)) && stackOf(wiring.unitOf(far)) < 0)
+                .mapToObj(far -> wiring.plugName(wiring.unitOf(far), wiring.plugIndex(far)));
     }
 
     /** Number of stacks. */

@@ -23,7 +23,7 @@ import ringout.model.Datum;
  *
  * <p>Condition: of the contacts of a stack of packs, in the order they are made, the last must be the one with pre-charge; what is
  * broken first must be the same. "Red last" is not enough with several reds. A pack that joins another in parallel needs a step
- * before it that compares their voltages. Packs with pre-charge inside need no such contact; with no pre-charge contact at all there
+ * before it that compares their voltages: one step that reads both, or one each. Packs with pre-charge inside need no such contact; with no pre-charge contact at all there
  * is nothing to put last (P26).
  *
  * <p>Does not see: how firmly and fast the plug is pushed; the voltages themselves (P28).
@@ -91,8 +91,15 @@ public final class PlugOrder implements Check {
                 .toList();
         List<MadeOrder.Made> right =
                 all.stream().filter(plug -> plug.record().suppressor().is(true)).toList();
+        List<String> untold = stacks.untold(stack, made.names());
         if (stacks.preChargeInside(at, stack)) {
             out.looked();
+        } else if (!untold.isEmpty()) {
+            out.cannotTell(
+                    "turn of " + String.join(", ", untold) + " in the order in which the pack plugs are made",
+                    "write it down as it is done",
+                    2,
+                    untold.toArray(new String[0]));
         } else if (right.isEmpty()) {
             unmarked(at, out, stacks, stack, all);
         } else if (last.record().suppressor().is(true)) {
@@ -133,11 +140,9 @@ public final class PlugOrder implements Check {
         List<String> first = stacks.names(at, closing.get(0).stack());
         for (Closing one : closing.subList(1, closing.size())) {
             List<String> names = stacks.names(at, one.stack());
-            Set<String> all = new TreeSet<>(names);
-            all.addAll(first);
             if (at.aircraft().record().steps().isEmpty()) {
                 open.addAll(names);
-            } else if (made.comparedBefore(at, all, one.plug())) {
+            } else if (made.comparedBefore(at, first, names, one.plug())) {
                 out.looked();
             } else {
                 out.finding(PlugOrderDraft.unmeasured(at, first, names, one.plug()));

@@ -70,6 +70,11 @@ record Clamp(int pin, int unit, String name, Datum<Integer> drawn, boolean screw
         return family.contains("clamp") || family.contains("screw") || family.contains("stud");
     }
 
+    /** What it is: a splice has no screw, and all that is drawn for a number else is a clamp. */
+    String word() {
+        return screw || crimp ? "clamp" : "splice";
+    }
+
     /** Number of conductors. */
     int count() {
         return wires.size();

@@ -11,7 +11,7 @@ import ringout.graph.Wire;
 /** Writes findings about the number of conductors in clamps. */
 final class ClampDraft {
     private static final String WHY =
-            "a clamp holds the number it is drawn for: what is loose warms up, and its unit stops when warm";
+            " holds the number it is drawn for: what is loose warms up, and its unit stops when warm";
 
     private ClampDraft() {}
 
@@ -27,7 +27,7 @@ final class ClampDraft {
                 .about(over.name(), under.name())
                 .sum(over.name() + ": " + ids(over.wires()) + "; " + under.name() + ": " + ids(under.wires()))
                 .judged(over.count(), over.drawn().or(0), "conductors", "drawing of the clamp")
-                .why(WHY)
+                .why("a clamp" + WHY)
                 .meter("count the conductors in both clamps")
                 .fix("move " + ids + " from " + over.name() + " to " + under.name())
                 .explains("M17", "R02");
@@ -45,20 +45,23 @@ final class ClampDraft {
         String lacking = missing.stream().map(at.directory()::name).collect(Collectors.joining(", "));
         Draft draft = Draft.of(
                         severity(mates, clamp, clamp),
-                        "conductors per clamp: " + clamp.count() + " in " + clamp.name() + ", drawn for "
+                        "conductors per " + clamp.word() + ": " + clamp.count() + " in " + clamp.name() + ", drawn for "
                                 + clamp.drawn().or(0) + (lacking.isEmpty() ? "" : ", none of " + lacking))
                 .about(clamp.name())
-                .sum(clamp.name() + ": " + ids(clamp.wires()) + ", " + clamp.count() + " conductors where "
-                        + clamp.drawn().or(0) + " are drawn")
-                .judged(clamp.count(), clamp.drawn().or(0), "conductors", "drawing of the clamp")
-                .why(WHY)
-                .meter("count the conductors in the clamp")
+                .sum(clamp.name() + ": " + ids(clamp.wires()) + "; " + clamp.count() + " where " + clamp.drawn().or(0)
+                        + " are drawn")
+                .judged(clamp.count(), clamp.drawn().or(0), "conductors", "drawing of the " + clamp.word())
+                .why("a " + clamp.word() + WHY)
+                .meter("count the conductors in the " + clamp.word())
                 .fix(fix(clamp, extra, lacking))
                 .explains("M17", "R02");
         (extra.isEmpty() && clamp.surplus() > 0 ? clamp.wires() : extra).forEach(wire -> draft.at(wire.lead()));
         clamp.wires().forEach(wire -> draft.seen(wire.lead()));
         missing.forEach(unit -> draft.cause(WrongClampCount.token(at, clamp, unit)));
         draft.cause(clamp.name() + " count");
+        if (clamp.surplus() > 0) {
+            draft.cause(WrongClampCount.crowd(at, clamp));
+        }
         return draft;
     }
 

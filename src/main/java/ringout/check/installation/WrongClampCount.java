@@ -115,6 +115,13 @@ public final class WrongClampCount implements Check {
         return draft;
     }
 
+    /** The units that crowd a clamp: plus and minus of the same units, side by side in full clamps, are one mistake. */
+    static String crowd(Situation at, Clamp clamp) {
+        Set<String> units = new TreeSet<>();
+        clamp.farUnits(at.wiring()).forEach(unit -> units.add(at.directory().name(unit)));
+        return "in a clamp of " + at.directory().name(clamp.unit()) + ": " + String.join(" ", units);
+    }
+
     /** What a conductor in a clamp is to its unit, for the tokens that other findings share. */
     static String token(Situation at, Clamp clamp, int unit) {
         boolean zero =

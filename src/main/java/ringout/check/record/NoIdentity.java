@@ -56,7 +56,7 @@ public final class NoIdentity implements Check {
         }
         byId.values().stream()
                 .filter(rows -> rows.size() > 1 && !oneLead(at.wiring(), rows))
-                .forEach(rows -> out.finding(twice(rows.stream().map(leads::get).toList())));
+                .forEach(rows -> out.finding(twice(at.wiring(), rows)));
         conductors(at, out, byId);
     }
 
@@ -96,7 +96,7 @@ public final class NoIdentity implements Check {
                         "no identity: " + (rows.size() == 1 ? "the lead " : rows.size() + " leads: ")
                                 + String.join(", ", rows))
                 .about(rows)
-                .sum(rows.size() + " rows without an id")
+                .sum(rows.size() == 1 ? "1 row without an id" : rows.size() + " rows without an id")
                 .why("nobody can point at it, and its findings cannot be waived or compared")
                 .fix("give each an id and label it at both ends");
         leads.forEach(
@@ -104,18 +104,21 @@ public final class NoIdentity implements Check {
         return draft;
     }
 
-    private static Draft twice(List<Lead> leads) {
+    private static Draft twice(Wiring wiring, List<Integer> rows) {
+        List<Lead> leads = rows.stream().map(wiring.aircraft().leads()::get).toList();
         String id = leads.get(0).id();
+        boolean same = rows.stream().map(row -> pair(wiring, row)).distinct().count() == 1;
         Draft draft = Draft.of(
                         Severity.S4,
                         "double identity: " + leads.size() + " leads are called " + id + ": "
                                 + leads.stream().map(NoIdentity::row).collect(Collectors.joining(", ")))
                 .about(id)
-                .sum(leads.size() + " rows with id " + id + " between different plugs")
+                .sum(leads.size() + " rows with id " + id + " between "
+                        + (same ? "the same two plugs, not told pin by pin" : "different plugs"))
                 .why("the wrong one is looked at, changed or signed")
-                .fix("rename one of the leads called " + id)
+                .fix(same ? "take one row called " + id + " out, or rename it" : "rename one of the leads called " + id)
                 .cause("id " + id);
-        leads.forEach(lead -> draft.at(new Place(lead.at(), id, id + ": " + row(lead))));
+        leads.forEach(lead -> draft.at(new Place(lead.at(), lead.id(), lead.id() + ": " + row(lead))));
         return draft;
     }
 
@@ -129,28 +132,31 @@ public final class NoIdentity implements Check {
             }
         }
         byId.forEach((id, wires) -> {
-            boolean lead = leads.getOrDefault(id, List.of()).stream()
-                    .anyMatch(row -> wires.stream().anyMatch(wire -> wire.leadIndex() != row));
-            if (wires.size() > 1 || lead) {
-                out.finding(conductor(wires, lead));
+            List<Lead> others = leads.getOrDefault(id, List.of()).stream()
+                    .filter(row -> wires.stream().anyMatch(wire -> wire.leadIndex() != row))
+                    .map(at.aircraft().leads()::get)
+                    .toList();
+            if (wires.size() > 1 || !others.isEmpty()) {
+                out.finding(conductor(wires, others));
             }
         });
     }
 
-    private static Draft conductor(List<Wire> wires, boolean lead) {
+    private static Draft conductor(List<Wire> wires, List<Lead> leads) {
         String id = wires.get(0).own().map(own -> own.id().or("")).orElse("");
         String of = wires.stream().map(wire -> wire.lead().id()).distinct().collect(Collectors.joining(", "));
-        String also = lead ? " and a lead" : "";
+        String count = wires.size() == 1 ? "a conductor" : wires.size() + " conductors";
+        String also = leads.isEmpty() ? "" : " and a lead";
         Draft draft = Draft.of(
                         Severity.S4,
-                        "double identity: " + (wires.size() == 1 ? "a conductor" : wires.size() + " conductors") + also
-                                + " called " + id + ", in " + of)
+                        "double identity: " + count + " of " + of + also + " are called " + id)
                 .about(id)
-                .sum(wires.size() + " conductors" + also + " with id " + id)
+                .sum(count + also + " with id " + id)
                 .why("the wrong one is looked at, changed or signed")
                 .fix("rename one conductor called " + id)
                 .cause("id " + id);
         wires.forEach(wire -> draft.seen(wire.lead()));
+        leads.forEach((Lead lead) -> draft.seen(lead));
         return draft;
     }
 }
