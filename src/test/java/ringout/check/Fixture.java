@@ -57,9 +57,8 @@ record Fixture(String code, String name) {
         if (!read.ok()) {
             throw new AssertionError(this + " cannot be read: " + read.problems());
         }
-        Report report = check instanceof Gathering
-                ? added(read.aircraft(), check)
-                : review(read.aircraft(), List.of(check));
+        Report report =
+                check instanceof Gathering ? added(read.aircraft(), check) : review(read.aircraft(), List.of(check));
         StringBuilder text = new StringBuilder(counts(report));
         for (Headline headline : report.headlines()) {
             block(text, headline.finding(), report.states());

@@ -1,10 +1,10 @@
 package ringout.check.build;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.HashSet;
 import java.util.stream.Collectors;
 import ringout.check.form.Situation;
 import ringout.finding.Place;

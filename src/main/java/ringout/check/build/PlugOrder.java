@@ -6,8 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Outcomes;

@@ -48,8 +48,8 @@ final class ClampDraft {
                         "conductors per " + clamp.word() + ": " + clamp.count() + " in " + clamp.name() + ", drawn for "
                                 + clamp.drawn().or(0) + (lacking.isEmpty() ? "" : ", none of " + lacking))
                 .about(clamp.name())
-                .sum(clamp.name() + ": " + ids(clamp.wires()) + "; " + clamp.count() + " where " + clamp.drawn().or(0)
-                        + " are drawn")
+                .sum(clamp.name() + ": " + ids(clamp.wires()) + "; " + clamp.count() + " where "
+                        + clamp.drawn().or(0) + " are drawn")
                 .judged(clamp.count(), clamp.drawn().or(0), "conductors", "drawing of the " + clamp.word())
                 .why("a " + clamp.word() + WHY)
                 .meter("count the conductors in the " + clamp.word())

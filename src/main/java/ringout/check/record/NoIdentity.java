@@ -147,9 +147,7 @@ public final class NoIdentity implements Check {
         String of = wires.stream().map(wire -> wire.lead().id()).distinct().collect(Collectors.joining(", "));
         String count = wires.size() == 1 ? "a conductor" : wires.size() + " conductors";
         String also = leads.isEmpty() ? "" : " and a lead";
-        Draft draft = Draft.of(
-                        Severity.S4,
-                        "double identity: " + count + " of " + of + also + " are called " + id)
+        Draft draft = Draft.of(Severity.S4, "double identity: " + count + " of " + of + also + " are called " + id)
                 .about(id)
                 .sum(count + also + " with id " + id)
                 .why("the wrong one is looked at, changed or signed")
