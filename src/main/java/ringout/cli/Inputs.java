@@ -50,7 +50,8 @@ final class Inputs {
                 .toList();
     }
 
-    private State state(List<State> states, String name) {
+    /** The state of a name, or a refusal with the nearest match. */
+    State state(List<State> states, String name) {
         List<String> names = states.stream().map(State::name).toList();
         return states.stream()
                 .filter(state -> state.name().equalsIgnoreCase(name))

@@ -22,6 +22,7 @@ public final class Main implements Runnable {
             .with("review", ReviewCommand::new)
             .with("check", CheckCommand::new)
             .with("draw", DrawCommand::new)
+            .with("probe", ProbeCommand::new)
             .with("convert", ConvertCommand::new)
             .with("checks", ChecksCommand::new)
             .with("why", WhyCommand::new);

@@ -11,6 +11,7 @@ import ringout.graph.index.IndexGraph;
 import ringout.graph.power.PlacedLoad;
 import ringout.graph.power.PowerGraph;
 import ringout.graph.power.PowerSource;
+import ringout.solve.PartResistance;
 import ringout.solve.Resistivity;
 import ringout.solve.network.Condensed;
 
@@ -89,7 +90,7 @@ final class ConductorNet {
     }
 
     private static double part(Part part) {
-        OptionalDouble ohm = PowerDomain.conducts(part) ? PartElements.ohm(part) : OptionalDouble.empty();
+        OptionalDouble ohm = PowerDomain.conducts(part) ? PartResistance.ohm(part) : OptionalDouble.empty();
         return ohm.orElse(Double.NaN);
     }
 
@@ -106,7 +107,7 @@ final class ConductorNet {
             keep(kept, load.zero());
         }
         for (Part part : wiring.parts()) {
-            if (PowerDomain.conducts(part) && PartElements.ohm(part).isEmpty()) {
+            if (PowerDomain.conducts(part) && PartResistance.ohm(part).isEmpty()) {
                 keep(kept, part.from());
                 keep(kept, part.to());
                 keep(kept, part.zero());

@@ -13,6 +13,7 @@ import ringout.model.InnerPart;
 import ringout.model.PartKind;
 import ringout.model.PartRating;
 import ringout.model.Rail;
+import ringout.solve.PartResistance;
 import ringout.solve.dc.DcElement;
 import ringout.solve.dc.RegulatorRating;
 
@@ -38,34 +39,6 @@ final class PartElements {
         this.assumed = assumed;
     }
 
-    /**
-     * {@return the resistance of a part that is one, in ohm; empty for any other part}
-     *
-     * <p>Fuses, switches and links of which nothing is told count as zero, which their fractions of a milliohm are.
-     */
-    static OptionalDouble ohm(Part part) {
-        if (part.origin() instanceof Part.LeadFuse) {
-            return OptionalDouble.of(0);
-        }
-        if (!(part.origin() instanceof Part.Inner inner)) {
-            return OptionalDouble.empty();
-        }
-        PartRating rating = inner.part().rating();
-        return switch (inner.part().kind().or(PartKind.REGULATOR)) {
-            case LINK, FUSE, SWITCH, SENSE_RESISTOR ->
-                OptionalDouble.of(given(rating).orElse(0));
-            case RESISTOR -> OptionalDouble.of(given(rating).orElse(Double.POSITIVE_INFINITY));
-            default -> OptionalDouble.empty();
-        };
-    }
-
-    private static OptionalDouble given(PartRating rating) {
-        if (rating.milliohm().isKnown()) {
-            return OptionalDouble.of(rating.milliohm().or(0.0) * MILLI);
-        }
-        return rating.ohm().isKnown() ? OptionalDouble.of(rating.ohm().or(0.0)) : OptionalDouble.empty();
-    }
-
     /** {@return a diode between two nodes} */
     DcElement diode(Part.Inner inner, int anode, int cathode) {
         PartRating rating = inner.part().rating();
@@ -74,7 +47,7 @@ final class PartElements {
             assumed.add("forward voltage", name(inner), DIODE_V, "V");
         }
         double drop = rating.forwardV().or(ideal ? 0 : DIODE_V);
-        double ohm = given(rating).orElse(ideal ? IDEAL_DIODE_OHM : DIODE_OHM);
+        double ohm = PartResistance.given(rating).orElse(ideal ? IDEAL_DIODE_OHM : DIODE_OHM);
         return new DcElement.Diode(anode, cathode, Math.max(0, drop), Math.max(ohm, STIFF_OHM));
     }
 
@@ -104,7 +77,7 @@ final class PartElements {
             assumed.without("output voltage", name(inner));
             return Optional.empty();
         }
-        double ohm = Math.max(given(rating).orElse(0), STIFF_OHM);
+        double ohm = Math.max(PartResistance.given(rating).orElse(0), STIFF_OHM);
         RegulatorRating rated = new RegulatorRating(
                 volts.getAsDouble(),
                 ohm,

@@ -1,0 +1,175 @@
+package ringout.present.text;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import ringout.graph.Gap;
+import ringout.model.Lead;
+import ringout.present.words.Cautions;
+import ringout.present.words.FaultWords;
+import ringout.present.words.OhmsWords;
+import ringout.solve.meter.Fault;
+import ringout.solve.meter.Meaning;
+import ringout.solve.meter.OhmsAnswer;
+import ringout.solve.meter.Reading;
+import ringout.solve.meter.Route;
+
+/** What an ohmmeter should show, as text for a terminal and as one line. */
+public final class OhmsText {
+    private static final int INDENT = 24;
+    private static final int PERCENT = 100;
+
+    private final OhmsAnswer answer;
+    private final Lines lines = new Lines();
+
+    private OhmsText(OhmsAnswer answer) {
+        this.answer = answer;
+    }
+
+    /** One line: points, state, reading, worst case. */
+    public static String line(OhmsAnswer answer) {
+        String band = answer.reading() instanceof Reading.Ohms ohms
+                ? " (" + OhmsWords.range(ohms.least(), ohms.most()) + ")"
+                : "";
+        return answer.from() + " to " + answer.to() + ", " + where(answer) + ": " + OhmsWords.of(answer.reading())
+                + band + '\n';
+    }
+
+    /** The whole answer, lines ending in \n. */
+    public static String of(OhmsAnswer answer) {
+        OhmsText text = new OhmsText(answer);
+        String inside = answer.inside().isEmpty()
+                ? ""
+                : " by the wiring; what is inside " + String.join(", ", answer.inside()) + " cannot be told";
+        text.lines.line(answer.from() + " to " + answer.to() + ": expect " + OhmsWords.of(answer.reading()) + inside);
+        text.lines.field("state", where(answer));
+        text.reading();
+        text.routes();
+        text.gaps();
+        text.meanings();
+        text.unseen();
+        text.otherStates();
+        Cautions.OHMS.forEach(caution -> text.lines.field("caution", caution));
+        return text.lines.toString();
+    }
+
+    private static String where(OhmsAnswer answer) {
+        String pulled = answer.pulled().isEmpty() ? "" : ", pulled: " + String.join(", ", answer.pulled());
+        return answer.state() + ", power off" + pulled;
+    }
+
+    private void reading() {
+        if (answer.reading() instanceof Reading.Ohms ohms) {
+            lines.field(
+                    "band",
+                    OhmsWords.range(ohms.least(), ohms.most()) + " at most (worst case of all tolerances together); "
+                            + OhmsWords.range(
+                                    Math.max(0, ohms.ohm() - answer.spreadOhm()), ohms.ohm() + answer.spreadOhm())
+                            + " usually (their root-sum-square)");
+        } else if (!answer.inside().isEmpty()) {
+            lines.field(
+                    "inside",
+                    "only the inside of " + String.join(", ", answer.inside())
+                            + " lies between: it may show anything from"
+                            + " a winding's milliohms to megohms, rising while capacitors charge; not in the list, not"
+                            + " computed");
+        } else {
+            lines.field("inside", "nothing in the list lies between these points");
+        }
+    }
+
+    private void routes() {
+        for (Route route : answer.routes()) {
+            String rows = route.rows().isEmpty()
+                    ? ""
+                    : "; rows " + route.rows().stream().map(Lead::id).collect(Collectors.joining(", "));
+            lines.field(
+                    "path",
+                    percent(route.share()) + " of the current: " + route.trail().words() + rows);
+        }
+        if (!answer.routes().isEmpty() && !answer.restThrough().isEmpty()) {
+            lines.field(
+                    "path", percent(answer.rest()) + " in parallel through " + String.join(", ", answer.restThrough()));
+        }
+    }
+
+    private static String percent(double share) {
+        return String.format(Locale.ROOT, share < 0.1 && share > 0 ? "%.1f %%" : "%.0f %%", share * PERCENT);
+    }
+
+    private void gaps() {
+        Map<String, List<String>> byDatum = new LinkedHashMap<>();
+        for (Gap gap : answer.gaps()) {
+            byDatum.computeIfAbsent(gap.datum(), key -> new ArrayList<>()).add(gap.of());
+        }
+        byDatum.forEach((datum, of) -> lines.field(
+                "unknown", datum + " of " + String.join(", ", of) + ": not given, counted as " + counted(datum)));
+    }
+
+    private static String counted(String datum) {
+        return switch (datum) {
+            case "terminator on or off" -> "off";
+            case "node input" -> "none";
+            default -> "no resistance";
+        };
+    }
+
+    private void meanings() {
+        if (answer.meanings().isEmpty()) {
+            return;
+        }
+        lines.line("  any other reading means, one fault at a time:");
+        for (Meaning meaning : answer.meanings()) {
+            String name = "    " + OhmsWords.of(meaning);
+            for (String phrase : FaultWords.of(meaning.faults())) {
+                lines.hanging(name, INDENT, phrase);
+                name = "";
+            }
+            if (ambiguous(meaning)) {
+                lines.hanging(
+                        "",
+                        INDENT,
+                        "same number, different repair: a break silences everything beyond it, a"
+                                + " missing terminator usually nobody");
+            }
+        }
+        lines.hanging("    between these", INDENT, "a contact of high resistance, or more than one fault");
+        if (answer.notTried() > 0) {
+            lines.hanging(
+                    "    not tried", INDENT, answer.notTried() + " further faults that carry less of the current");
+        }
+    }
+
+    private static boolean ambiguous(Meaning meaning) {
+        return has(meaning.faults(), Fault.Kind.TERMINATOR_MISSING)
+                && (has(meaning.faults(), Fault.Kind.OPEN_CONDUCTOR) || has(meaning.faults(), Fault.Kind.UNSEATED));
+    }
+
+    private static boolean has(List<Fault> faults, Fault.Kind kind) {
+        return faults.stream().anyMatch(fault -> fault.kind() == kind);
+    }
+
+    private void unseen() {
+        if (answer.unseen().isEmpty()) {
+            return;
+        }
+        lines.line("  the same reading, so not found by this measurement:");
+        FaultWords.of(answer.unseen()).forEach(phrase -> lines.hanging("", INDENT, phrase));
+        if (has(answer.unseen(), Fault.Kind.TERMINATOR_MOVED)) {
+            lines.hanging(
+                    "",
+                    INDENT,
+                    "this reading does not prove that the terminators are at the ends: only the pulled"
+                            + " end plug does");
+        }
+    }
+
+    private void otherStates() {
+        for (OhmsAnswer.StateReading other : answer.otherStates()) {
+            lines.field("also", "in state " + other.state() + ": " + OhmsWords.of(other.reading()));
+        }
+    }
+}
