@@ -104,7 +104,8 @@ public final class MeterElements {
                         .flatMap(given -> given.known());
                 if (ohm.isPresent()) {
                     MeterElement.Piece piece = new MeterElement.OfInput(hub.unit(), hub.port());
-                    elements.add(new MeterElement(hub.high(), hub.low(), Math.max(0, ohm.get()), true, piece, Tolerance.NODE_INPUT));
+                    elements.add(new MeterElement(
+                            hub.high(), hub.low(), Math.max(0, ohm.get()), true, piece, Tolerance.NODE_INPUT));
                 }
             }
         }
