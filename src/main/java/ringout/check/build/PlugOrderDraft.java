@@ -24,7 +24,11 @@ final class PlugOrderDraft {
                 .at(place(at, last))
                 .sum("made in this order: " + order + "; pre-charge at " + wanted)
                 .why("the plain contact takes the whole inrush: a crack, pitted metal, a hot contact later")
-                .fix("make " + wanted + " last and break it first")
+                .fix(
+                        packs.contains(at.directory().name(last.unit()))
+                                ? "make " + wanted + " last and break it first"
+                                : "make " + last.name() + " first and " + wanted + " last, or fit pre-charge to "
+                                        + last.name())
                 .cause("plug order")
                 .explains("P26", "B04");
     }

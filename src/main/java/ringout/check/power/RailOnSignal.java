@@ -106,7 +106,7 @@ public final class RailOnSignal implements Check {
                         Severity.S1,
                         "rail on a signal pin: " + name + " stands " + Figures.of(most.or(0.0)) + " V and gets "
                                 + (open ? "at least " : "up to ")
-                                + Figures.of(high) + " V of " + Supplies.name(at, source))
+                                + Figures.of(high) + " V of " + Supplies.stack(at, source))
                 .about(name)
                 .path(way)
                 .sum(Figures.of(high) + " V at rest above " + Figures.of(most.or(0.0)) + " V")

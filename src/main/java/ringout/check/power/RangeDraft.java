@@ -27,7 +27,7 @@ final class RangeDraft {
         String many = names.size() == 1 ? names.get(0) : names.size() + " units (" + Supplies.names(names) + ")";
         int pin = consumer.inputs().get(0);
         List<PowerSource> sources = power.feeding(consumer.plus());
-        String from = sources.stream().map(s -> Supplies.name(at, s)).collect(Collectors.joining(" and "));
+        String from = sources.stream().map(s -> Supplies.stack(at, s)).collect(Collectors.joining(" and "));
         Trail way = power.tree().trailTo(pin).orElse(Trail.NONE);
         Draft draft = Draft.of(worst.severity(), title(worst, many, names.size() == 1 ? "s" : "", from))
                 .about(names)

@@ -111,7 +111,7 @@ public final class ReturnMissing implements Check {
                         + homeName)
                 .explains("P10", "S04", "S05", "T02", "T13", "T14", "T15", "M16", "P11", "P13");
         open.forEach(plug -> draft.cause(plug + " open"));
-        if (open.isEmpty()) {
+        if (open.isEmpty() || zeros.stream().noneMatch(zero -> Supplies.wired(at, zero))) {
             Supplies.leadsAt(at, zeros).forEach(draft::seen);
         }
         units.forEach(c -> draft.cause(at.directory().name(c.unit()) + "/0V"));

@@ -36,6 +36,25 @@ final class Supplies {
                 : ref;
     }
 
+    /** Name of a source with the packs it stands on, and what they give together: {@code BAT1 + BAT2 44.4 V}. */
+    static String stack(Situation at, PowerSource source) {
+        PowerGraph power = PowerGraph.of(at.circuit());
+        List<String> names = new ArrayList<>();
+        PowerSource next = source;
+        for (int guard = power.sources().size(); guard > 0 && next.kind() == PowerSource.Kind.PACK; guard--) {
+            names.add(0, at.directory().name(next.unit()));
+            List<PowerSource> below = power.lifting(power.ties().of(next.minus()));
+            if (below.isEmpty()) {
+                break;
+            }
+            next = below.get(0);
+        }
+        Volts height = power.height(source);
+        return names.size() < 2 || height.nominal().isEmpty()
+                ? name(at, source)
+                : String.join(" + ", names) + " " + Figures.of(height.nominal()) + " V";
+    }
+
     /** A voltage at rest in words: {@code 39.6 to 50.4 V}. */
     static String range(Volts volts) {
         if (!volts.isBounded()) {

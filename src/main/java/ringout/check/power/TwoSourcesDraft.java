@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 import ringout.check.form.Figures;
 import ringout.check.form.Situation;
 import ringout.check.form.Threshold;
@@ -41,11 +42,23 @@ final class TwoSourcesDraft {
         weak = ordered.get(ordered.size() - 1);
         Optional<Walk> walk = PowerGraph.of(at.circuit()).walk(strong.plus(), weak.plus());
         way = walk.map(w -> Trail.of(at.wiring(), w)).orElse(Trail.NONE);
-        meeting = walk.map(this::meeting).orElse(List.of());
+        meeting = everyMeeting();
     }
 
     static Draft of(Situation at, Severity severity, int tie, List<PowerSource> ordered) {
         return new TwoSourcesDraft(at, ordered).draft(severity, tie);
+    }
+
+    /** Where each of the others meets the weakest, in their order. */
+    private List<Hop> everyMeeting() {
+        Set<Hop> hops = new LinkedHashSet<>();
+        for (PowerSource source : all.subList(0, all.size() - 1)) {
+            PowerGraph.of(at.circuit())
+                    .walk(source.plus(), weak.plus())
+                    .map(this::meeting)
+                    .ifPresent(hops::addAll);
+        }
+        return List.copyOf(hops);
     }
 
     /** Conductors that feed no supply input: where two outputs meet. Without such, all on the way. */
@@ -73,10 +86,14 @@ final class TwoSourcesDraft {
         List<Lead> leads = Supplies.leads(meeting.stream().map(Hop::wire).toList());
         String ids = String.join(", ", leads.stream().map(Lead::id).toList());
         String weakName = face(weak, false);
-        String strongName = face(strong, true);
+        String strongName = all.size() == 2
+                ? face(strong, true)
+                : all.subList(0, all.size() - 1).stream()
+                        .map(source -> Supplies.name(at, source))
+                        .collect(Collectors.joining(", "));
         Draft draft = Draft.of(
                         severity,
-                        "two sources on one net: " + strongName + " against " + weakName
+                        (all.size() == 2 ? "two" : all.size()) + " sources on one net: " + strongName + " against " + weakName
                                 + (ids.isEmpty() ? "" : ", joined by " + ids))
                 .about(all.stream()
                         .map(s -> at.directory().name(s.unit()))
@@ -176,13 +193,22 @@ final class TwoSourcesDraft {
                 + Figures.of(weak.volts().nominal()) + " V in the plug";
     }
 
+    /** Whether a lead has conductors besides the one supply. */
+    private boolean hasMore(Lead lead) {
+        return at.wiring().wires().stream()
+                        .filter(wire -> wire.lead().equals(lead))
+                        .count()
+                > 1;
+    }
+
     private String fix(List<Lead> leads) {
-        if (leads.size() == 1) {
-            Lead lead = leads.get(0);
-            long wires = at.wiring().wires().stream()
-                    .filter(wire -> wire.lead().equals(lead))
-                    .count();
-            return wires > 1 ? "take the supply wire out of " + lead.id() : "take " + lead.id() + " off";
+        boolean signals = leads.stream().allMatch(this::hasMore);
+        if (leads.size() == 1 && !signals) {
+            return "take " + leads.get(0).id() + " off";
+        }
+        if (leads.size() == 1 || (leads.size() == all.size() - 1 && signals)) {
+            return "take the supply wire out of "
+                    + String.join(", ", leads.stream().map(Lead::id).toList());
         }
         return "feed this net from one of "
                 + String.join(", ", all.stream().map(s -> Supplies.name(at, s)).toList())
