@@ -93,8 +93,8 @@ final class TwoSourcesDraft {
                         .collect(Collectors.joining(", "));
         Draft draft = Draft.of(
                         severity,
-                        (all.size() == 2 ? "two" : all.size()) + " sources on one net: " + strongName + " against " + weakName
-                                + (ids.isEmpty() ? "" : ", joined by " + ids))
+                        (all.size() == 2 ? "two" : all.size()) + " sources on one net: " + strongName + " against "
+                                + weakName + (ids.isEmpty() ? "" : ", joined by " + ids))
                 .about(all.stream()
                         .map(s -> at.directory().name(s.unit()))
                         .distinct()
