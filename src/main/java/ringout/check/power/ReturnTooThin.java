@@ -66,6 +66,7 @@ public final class ReturnTooThin implements Check {
             out.finding(draft(at, returns, need, width));
         } else if (!need.known() && Double.isFinite(width.low())) {
             currents(at, gaps, need);
+            unsized(gaps, returns, need);
         } else if (width.low() >= need.averageA()) {
             out.looked();
         } else {
@@ -96,6 +97,13 @@ public final class ReturnTooThin implements Check {
 
     private static boolean open(Load load) {
         return !load.averageA().isKnown() && !load.averageW().isKnown();
+    }
+
+    /** Conductors on the way of which not even the size is known: whatever the current, they will be asked for. */
+    private static void unsized(Gaps gaps, ReturnGraph returns, Returns.Need need) {
+        returns.way(need.zero(), need.home()).ifPresent(way -> way.wires().stream()
+                .filter(wire -> Double.isInfinite(returns.ampacity(wire).high()))
+                .forEach(wire -> gaps.add(Ampacity.missing(wire))));
     }
 
     private static void thin(Gaps gaps, ReturnGraph returns, Returns.Need need) {
