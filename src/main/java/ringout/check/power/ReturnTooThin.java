@@ -101,9 +101,10 @@ public final class ReturnTooThin implements Check {
 
     /** Conductors on the way of which not even the size is known: whatever the current, they will be asked for. */
     private static void unsized(Gaps gaps, ReturnGraph returns, Returns.Need need) {
-        returns.way(need.zero(), need.home()).ifPresent(way -> way.wires().stream()
-                .filter(wire -> Double.isInfinite(returns.ampacity(wire).high()))
-                .forEach(wire -> gaps.add(Ampacity.missing(wire))));
+        returns.way(need.zero(), need.home())
+                .ifPresent(way -> way.wires().stream()
+                        .filter(wire -> Double.isInfinite(returns.ampacity(wire).high()))
+                        .forEach(wire -> gaps.add(Ampacity.missing(wire))));
     }
 
     private static void thin(Gaps gaps, ReturnGraph returns, Returns.Need need) {
