@@ -1,6 +1,7 @@
 package ringout.solve.dc;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import ringout.solve.dc.DcElement.Diode;
 import ringout.solve.dc.DcElement.Load;
 import ringout.solve.dc.DcElement.Regulator;
@@ -33,6 +34,7 @@ final class CircuitNetwork {
     private final int[] branch;
     private final int[] draw;
     private final int[] drawElement;
+    private final int[] switched;
 
     private CircuitNetwork(DcCircuit circuit) {
         this.circuit = circuit;
@@ -54,6 +56,12 @@ final class CircuitNetwork {
                 drawElement[draw[e]] = e;
             }
         }
+        switched = IntStream.range(0, count).filter(this::isSwitched).toArray();
+    }
+
+    /** {@return the elements that are switched on and off by what they meet, ascending} */
+    int[] switched() {
+        return switched;
     }
 
     static CircuitNetwork of(DcCircuit circuit) {
@@ -113,8 +121,7 @@ final class CircuitNetwork {
         return drawElement.length;
     }
 
-    /** {@return whether an element is switched on and off by what it meets} */
-    boolean isSwitched(int e) {
+    private boolean isSwitched(int e) {
         return element(e) instanceof Diode || element(e) instanceof Regulator;
     }
 
@@ -124,7 +131,7 @@ final class CircuitNetwork {
         for (int n = 0; n < ohms.length; n++) {
             ohms[n] = network.ohms(n);
         }
-        for (int e = 0; e < conducting.length; e++) {
+        for (int e : switched) {
             if (!conducting[e]) {
                 ohms[branch[e]] = offOhms;
             }

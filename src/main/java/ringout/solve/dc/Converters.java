@@ -18,7 +18,7 @@ final class Converters {
     private static final double ROUNDING = 2e-15;
 
     private final CircuitNetwork circuit;
-    private final boolean[] conducting;
+    private boolean[] conducting;
     private final double[] cap;
     private final double[] emf;
     private final double[] watts;
@@ -40,6 +40,18 @@ final class Converters {
             int e = circuit.drawElement(i);
             if (circuit.element(e) instanceof Regulator r) {
                 emf[circuit.branch(e)] = cap[e];
+                amps[i] = r.rating().quiescentAmps();
+            }
+        }
+    }
+
+    /** Takes over which outputs conduct; one that does not asks for its quiescent current only. */
+    void follow(boolean[] now) {
+        conducting = now;
+        for (int i = 0; i < watts.length; i++) {
+            int e = circuit.drawElement(i);
+            if (!now[e] && circuit.element(e) instanceof Regulator r) {
+                watts[i] = 0;
                 amps[i] = r.rating().quiescentAmps();
             }
         }
@@ -74,7 +86,7 @@ final class Converters {
 
     private double update(int i, int e, Regulator r, NetworkSolution solution, double inputVolts) {
         int n = circuit.branch(e);
-        double out = outputVolts(r, solution);
+        double out = Math.max(0, outputVolts(r, solution));
         double current = Math.max(0, (emf[n] - out) / r.rating().ohms());
         boolean linear = r.rating().efficiency().isEmpty();
         double newWatts = linear ? 0 : out * current / r.rating().efficiency().getAsDouble();

@@ -2,16 +2,17 @@ package ringout.solve.dc;
 
 import ringout.solve.dc.DcElement.Diode;
 import ringout.solve.dc.DcElement.Load;
-import ringout.solve.network.FactorisedNetwork;
+import java.util.Arrays;
 import ringout.solve.network.NetworkSolution;
 
 /**
- * The currents of all loads while diodes and regulators stay as they are switched: the solution with the highest voltages
- * if there is one.
+ * The currents of all loads: the solution with the highest voltages if there is one.
  *
- * <p>First the loads' currents at the last voltages are drawn again and again (current injection). From the open-circuit
- * voltages downwards this approaches the high-voltage solution, quickly while the drops are small. When it is slow, or a
- * voltage is used up, Newton's method takes over ({@link NewtonFlow}), which either arrives or shows that there is none.
+ * <p>First the loads' currents at the last voltages are drawn again and again (current injection), and for each set of
+ * currents the diodes and regulator outputs are switched until none contradicts. From the open-circuit voltages downwards
+ * this approaches the high-voltage solution, quickly while the drops are small. When it is slow, or a voltage is used up,
+ * Newton's method takes over with the states as they are ({@link NewtonFlow}); it either arrives or shows that there is no
+ * solution with these states.
  */
 final class LoadFlow {
 
@@ -21,49 +22,89 @@ final class LoadFlow {
     private static final int INJECTIONS = 60;
     private static final int PATIENCE = 4;
     private static final double SLOW = 0.4;
+    private static final int SLIDES = 200;
+    private static final double TRICKLE = 1e-6;
     private static final double FED = 1e-9;
 
     private final CircuitNetwork circuit;
-    private final Excitation excitation;
+    private final Switching switching;
     private final Converters converters;
     private final double scale;
-    private final double[] open;
-    private final double[] feeding;
-    private final NetworkSolution openSolution;
+    private Excitation excitation;
+    private double[] open;
+    private double[] feeding;
     private double[] volts;
     private double[] amps;
     private NetworkSolution solution;
-    private double certificate;
+    private int solves;
 
     /**
      * Prepares a flow.
      *
+     * @param cap highest source voltage by circuit element: the set voltage, or less where a current limit is held
      * @param scale factor on all constant currents and constant powers of loads
      */
-    LoadFlow(CircuitNetwork circuit, FactorisedNetwork factorised, Converters converters, double scale) {
+    LoadFlow(CircuitNetwork circuit, Switching switching, double[] cap, double scale) {
         this.circuit = circuit;
-        this.converters = converters;
+        this.switching = switching;
         this.scale = scale;
-        excitation = new Excitation(circuit, factorised);
+        converters = new Converters(circuit, switching.conducting(), cap);
+        excitation = new Excitation(circuit, switching.factorise());
         amps = new double[circuit.draws()];
-        openSolution = excitation.solve(converters.emf(), amps);
-        solution = openSolution;
-        open = excitation.volts(openSolution);
-        volts = open;
+        open = amps;
+        feeding = amps;
+        volts = amps;
+        solution = excitation.solve(converters.emf(), amps);
+    }
+
+    /**
+     * Nothing drawn, and diodes switched as they are when every load draws next to nothing: a diode without any current
+     * does not tell which way it lets pass.
+     */
+    private void openCircuit() {
+        double[] trickle = new double[circuit.draws()];
+        Arrays.fill(trickle, TRICKLE);
+        boolean[] before;
+        int rounds = 0;
+        do {
+            before = switching.conducting();
+            drawNothing();
+            comeToRest(trickle);
+        } while (!Arrays.equals(before, switching.conducting()) && rounds++ <= circuit.switched().length);
+        drawNothing();
+    }
+
+    private void drawNothing() {
+        double[] nothing = new double[circuit.draws()];
+        NetworkSolution found = excitation.solve(converters.emf(), nothing);
+        open = excitation.volts(found);
         feeding = feeding();
+        accept(found, nothing, open);
     }
 
     /** Open-circuit voltages with the drops of diodes left out: a diode without current has no voltage to give. */
     private double[] feeding() {
         double[] emf = converters.emf().clone();
         boolean anyDrop = false;
-        for (int e = 0; e < circuit.circuit().elements().size(); e++) {
+        for (int e : circuit.switched()) {
             if (circuit.element(e) instanceof Diode d && d.dropVolts() > 0) {
                 emf[circuit.branch(e)] = 0;
                 anyDrop = true;
             }
         }
-        return anyDrop ? excitation.volts(excitation.solve(emf, amps)) : open;
+        return anyDrop ? excitation.volts(excitation.solve(emf, new double[circuit.draws()])) : open.clone();
+    }
+
+    /** {@return whether a diode or regulator contradicts its state and all were switched once more} */
+    private boolean switched() {
+        boolean any = switching.revise(this);
+        if (!any && !switching.goesRound()) {
+            return false;
+        }
+        solves += excitation.solves();
+        excitation = new Excitation(circuit, switching.factorise());
+        converters.follow(switching.conducting());
+        return any;
     }
 
     /** {@return whether a draw has a positive voltage before anything is drawn} */
@@ -76,15 +117,57 @@ final class LoadFlow {
         return feeding[draw] < -FED;
     }
 
-    /** {@return whether all loads are supplied; if not, {@link #solution} is the open circuit} */
+    /** {@return whether all loads are supplied and no diode or regulator contradicts its state} */
     boolean run() {
-        boolean found = inject(constantsOnly()) || new NewtonFlow(this, excitation, converters).run();
-        if (found) {
-            certificate = certificate();
-        } else {
-            accept(openSolution, new double[circuit.draws()], open);
+        openCircuit();
+        double[] start = open;
+        for (int round = 0; round <= circuit.switched().length; round++) {
+            if (inject(start) || newton()) {
+                return true;
+            }
+            if (switching.goesRound() || !switching.anyBlocks() || !(cutOff() || slide())) {
+                return false;
+            }
+            start = volts;
         }
-        return found;
+        return false;
+    }
+
+    private boolean newton() {
+        switching.begin();
+        while (new NewtonFlow(this, excitation, converters).run()) {
+            if (!switched()) {
+                return !switching.goesRound();
+            }
+        }
+        return false;
+    }
+
+    /** Loads that are fed until others draw, and then lie behind diodes that block: they have no voltage after all. */
+    private boolean cutOff() {
+        boolean any = false;
+        for (int i = 0; i < volts.length; i++) {
+            int plus = circuit.network().injectionFrom(i);
+            if (fed(i) && !solution.factorised().connected(plus, circuit.network().injectionTo(i))) {
+                feeding[i] = 0;
+                any = true;
+            }
+        }
+        return any;
+    }
+
+    /** Past the fold the voltages fall until they are used up, or until another source comes in. */
+    private boolean slide() {
+        boolean[] before = switching.conducting();
+        double[] at = volts;
+        for (int i = 0; i < SLIDES && positive(at); i++) {
+            at = comeToRest(drawn(at, true));
+            converters.update(solution, at);
+            if (!Arrays.equals(before, switching.conducting())) {
+                return positive(at);
+            }
+        }
+        return false;
     }
 
     /** {@return the voltages with constant currents drawn and no constant powers} */
@@ -97,12 +180,10 @@ final class LoadFlow {
         double before = Double.POSITIVE_INFINITY;
         for (int i = 0; i < INJECTIONS && positive(at); i++) {
             double[] asked = drawn(at, true);
-            NetworkSolution next = excitation.solve(converters.emf(), asked);
-            at = excitation.volts(next);
-            double change = Math.max(converters.update(next, at), relativeChange(asked, drawn(at, true)));
-            accept(next, asked, at);
+            at = comeToRest(asked);
+            double change = Math.max(converters.update(solution, at), relativeChange(asked, drawn(at, true)));
             if (change <= SETTLED) {
-                return positive(at);
+                return positive(at) && !switching.goesRound();
             }
             if (i > PATIENCE && change > SLOW * before) {
                 return false;
@@ -110,6 +191,16 @@ final class LoadFlow {
             before = change;
         }
         return false;
+    }
+
+    /** Draws currents and switches until nothing contradicts; gives the voltages then. */
+    private double[] comeToRest(double[] asked) {
+        switching.begin();
+        do {
+            NetworkSolution next = excitation.solve(converters.emf(), asked);
+            accept(next, asked, excitation.volts(next));
+        } while (switched());
+        return volts;
     }
 
     /** Takes an iterate as the present one. */
@@ -186,6 +277,7 @@ final class LoadFlow {
 
     /** {@return by how much the constant powers may grow at least, as far as one solution can tell; 0 if it cannot} */
     double certifiedGrowth() {
+        double certificate = certificate();
         return certificate == 0 ? Double.POSITIVE_INFINITY : certificate < 1 ? 1 / certificate : 0;
     }
 
@@ -210,6 +302,6 @@ final class LoadFlow {
     }
 
     int solves() {
-        return excitation.solves();
+        return solves + excitation.solves();
     }
 }

@@ -12,7 +12,6 @@ final class Settling {
     private static final int LIMIT_ROUNDS = 60;
     private static final double LIMIT_REACHED = 1e-9;
     private static final double STIFF = 1e-9;
-    private static final int CONTINUATION_STEPS = 12;
 
     private final CircuitNetwork circuit;
     private int solves;
@@ -65,51 +64,15 @@ final class Settling {
         return cap;
     }
 
-    /**
-     * States that go round although one changes at a time have no resting place. That happens when a load that cannot be
-     * carried in one state drives the circuit into another in which it could (a diode that clamps it): a collapse.
-     */
     private Attempt settle(double scale, double[] cap) {
         Switching switching = new Switching(circuit);
-        boolean everLost = false;
-        while (!switching.goesRound()) {
-            LoadFlow flow = flow(switching, cap, scale);
-            boolean found = flow.run();
-            solves += flow.solves();
-            everLost |= !found;
-            if (!switching.revise(flow)) {
-                if (found) {
-                    return new Attempt.Settled(flow, switching.conducting(), cap.clone());
-                }
-                if (!reviseNearCollapse(switching, cap, scale)) {
-                    return new Attempt.Lost();
-                }
-            }
+        LoadFlow flow = new LoadFlow(circuit, switching, cap, scale);
+        boolean found = flow.run();
+        solves += flow.solves();
+        if (found) {
+            return new Attempt.Settled(flow, switching.conducting(), cap.clone());
         }
-        return everLost ? new Attempt.Lost() : new Attempt.Restless();
-    }
-
-    private LoadFlow flow(Switching switching, double[] cap, double scale) {
-        Converters converters = new Converters(circuit, switching.conducting(), cap);
-        return new LoadFlow(circuit, switching.factorise(), converters, scale);
-    }
-
-    /** A second source may come in only when the first sags: looks at the lowest voltages the loads can be taken to. */
-    private boolean reviseNearCollapse(Switching switching, double[] cap, double scale) {
-        double carried = 0;
-        double lost = scale;
-        for (int step = 0; step < CONTINUATION_STEPS; step++) {
-            double middle = (carried + lost) / 2;
-            LoadFlow flow = flow(switching, cap, middle);
-            boolean found = flow.run();
-            solves += flow.solves();
-            if (found && switching.revise(flow)) {
-                return true;
-            }
-            carried = found ? middle : carried;
-            lost = found ? lost : middle;
-        }
-        return false;
+        return switching.goesRound() ? new Attempt.Restless() : new Attempt.Lost();
     }
 
     /** {@return by how much of its limit a regulator is off it: too much current, or held lower than it need be} */

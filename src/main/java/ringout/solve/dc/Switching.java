@@ -52,13 +52,22 @@ final class Switching {
         return circuit.factorise(conducting, Double.POSITIVE_INFINITY);
     }
 
-    /** Changes the states that contradict a flow; false if none does. */
+    /** Starts on other currents: states that were met before may come again. */
+    void begin() {
+        seen.clear();
+        seen.add(states());
+        oneAtATime = false;
+        goesRound = false;
+    }
+
+    /** Changes the states that contradict a flow; false if none does, or they go round. */
     boolean revise(LoadFlow flow) {
         double amps = TOLERANCE * (1 + Arrays.stream(flow.amps()).max().orElse(0));
         NetworkSolution sensed = needsSensing(flow.solution()) ? sense(flow) : flow.solution();
         boolean any = false;
-        for (int e = 0; e < conducting.length && !(any && oneAtATime); e++) {
-            if (circuit.isSwitched(e) && contradicts(e, flow, sensed, amps)) {
+        for (int k = 0; k < circuit.switched().length && !(any && oneAtATime); k++) {
+            int e = circuit.switched()[k];
+            if (contradicts(e, flow, sensed, amps)) {
                 conducting[e] = !conducting[e];
                 any = true;
             }
@@ -69,7 +78,12 @@ final class Switching {
             seen.clear();
             seen.add(states());
         }
-        return any;
+        return any && !goesRound;
+    }
+
+    /** {@return whether any diode or regulator does not conduct} */
+    boolean anyBlocks() {
+        return Arrays.stream(circuit.switched()).anyMatch(e -> !conducting[e]);
     }
 
     /** {@return whether the states came back although one changed at a time} */
@@ -109,7 +123,7 @@ final class Switching {
     }
 
     private boolean needsSensing(NetworkSolution solution) {
-        for (int e = 0; e < conducting.length; e++) {
+        for (int e : circuit.switched()) {
             if (!conducting[e] && circuit.element(e) instanceof Diode) {
                 if (!solution.factorised().connected(from(e), to(e))) {
                     return true;
@@ -122,7 +136,7 @@ final class Switching {
     /** Blocking elements as large resistances and nothing else: neither a drop nor an output voltage is in them. */
     private NetworkSolution sense(LoadFlow flow) {
         double[] emf = flow.converters().emf().clone();
-        for (int e = 0; e < conducting.length; e++) {
+        for (int e : circuit.switched()) {
             if (!conducting[e]) {
                 emf[circuit.branch(e)] = 0;
             }
@@ -131,9 +145,9 @@ final class Switching {
     }
 
     private BitSet states() {
-        BitSet set = new BitSet(conducting.length);
-        for (int e = 0; e < conducting.length; e++) {
-            set.set(e, conducting[e]);
+        BitSet set = new BitSet();
+        for (int k = 0; k < circuit.switched().length; k++) {
+            set.set(k, conducting[circuit.switched()[k]]);
         }
         return set;
     }

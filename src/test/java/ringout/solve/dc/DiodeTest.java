@@ -3,16 +3,18 @@ package ringout.solve.dc;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Random;
 import org.junit.jupiter.api.Test;
+import ringout.solve.network.NodeVoltage;
 import ringout.solve.dc.DcElement.Diode;
 import ringout.solve.dc.DcElement.Load;
+import ringout.solve.dc.DcElement.Resistor;
 import ringout.solve.dc.DcElement.Source;
 import ringout.solve.dc.Draw.ConstantCurrent;
 import ringout.solve.dc.Draw.ConstantPower;
 import ringout.solve.dc.Draw.Resistive;
-import ringout.solve.network.NodeVoltage;
 
-/** Diodes by hand. */
+/** Diodes by hand, and the laws of complementarity on random circuits. */
 class DiodeTest {
 
     private static final double OHMS = 1e-3;
@@ -87,5 +89,69 @@ class DiodeTest {
         assertEquals(ElementState.BLOCKING, point.state(diode));
         assertEquals(ElementState.UNFED, point.state(load));
         assertTrue(point.voltage(2) instanceof NodeVoltage.Floating);
+    }
+
+    /**
+     * In any circuit whatever, also one nobody would build: no diode conducts backwards, none blocks against its forward
+     * voltage, no load has less than 0 V. Loads the wrong way round may leave no answer; that is said, and rare.
+     */
+    @Test
+    void complementarity() {
+        int unsettled = 0;
+        for (int seed = 0; seed < 4000; seed++) {
+            unsettled += lawful(new Random(seed)) ? 0 : 1;
+        }
+        assertTrue(unsettled <= 4, unsettled + " unsettled");
+    }
+
+    private static boolean lawful(Random random) {
+        int n = 3 + random.nextInt(10);
+        DcCircuit.Builder b = DcCircuit.builder(n).reference(0);
+        int elements = n + random.nextInt(2 * n);
+        for (int e = 0; e < elements; e++) {
+            b.add(any(random, random.nextInt(n), random.nextInt(n)));
+        }
+        DcCircuit circuit = b.build();
+        DcOutcome outcome = DcSolver.solve(circuit);
+        if (outcome instanceof SolvedPoint point) {
+            assertEquals(0, point.kirchhoffResidual(), 1e-9);
+            assertEquals(0, point.powerImbalance(), 1e-7);
+            for (int e = 0; e < elements; e++) {
+                assertLawful(circuit.elements().get(e), e, point);
+            }
+        }
+        return !(outcome instanceof DcOutcome.Unsettled);
+    }
+
+    private static DcElement any(Random random, int a, int c) {
+        return switch (random.nextInt(8)) {
+            case 0 -> new Source(a, c, 50 * random.nextDouble(), 0.01 + random.nextDouble());
+            case 1 -> new Diode(a, c, random.nextBoolean() ? 0 : 0.7, 0.001 + 0.1 * random.nextDouble());
+            case 2 -> new Diode(c, a, random.nextBoolean() ? 0 : 0.7, 0.001 + 0.1 * random.nextDouble());
+            case 3 -> new Load(a, c, new ConstantPower(20 * random.nextDouble()));
+            case 4 -> new Load(a, c, new ConstantCurrent(3 * random.nextDouble()));
+            case 5 -> new Load(a, c, new Resistive(1 + 20 * random.nextDouble()));
+            default -> new Resistor(a, c, random.nextInt(5) == 0 ? 0 : 0.01 + random.nextDouble());
+        };
+    }
+
+    private static void assertLawful(DcElement element, int e, SolvedPoint point) {
+        if (element instanceof Diode d) {
+            assertTrue(point.amps(e) >= -1e-6, "backwards " + point.amps(e));
+            if (point.state(e) == ElementState.BLOCKING
+                    && point.between(d.anode(), d.cathode()) instanceof NodeVoltage.Volts v) {
+                assertEquals(0, point.amps(e));
+                assertTrue(v.value() <= d.dropVolts() + 1e-6, "blocks against " + v.value());
+            }
+        } else if (element instanceof Load l && point.state(e) == ElementState.WORKING) {
+            double volts = Points.volts(point.between(l.plus(), l.minus()));
+            if (l.draw() instanceof ConstantPower p) {
+                assertTrue(volts > 0);
+                assertEquals(p.watts(), volts * point.amps(e), 1e-7 * (1 + p.watts()));
+            } else if (l.draw() instanceof ConstantCurrent c) {
+                assertTrue(volts > 0);
+                assertEquals(c.amps(), point.amps(e), 1e-9);
+            }
+        }
     }
 }
