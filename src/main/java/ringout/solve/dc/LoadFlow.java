@@ -1,8 +1,8 @@
 package ringout.solve.dc;
 
+import java.util.Arrays;
 import ringout.solve.dc.DcElement.Diode;
 import ringout.solve.dc.DcElement.Load;
-import java.util.Arrays;
 import ringout.solve.network.NetworkSolution;
 
 /**
@@ -148,7 +148,8 @@ final class LoadFlow {
         boolean any = false;
         for (int i = 0; i < volts.length; i++) {
             int plus = circuit.network().injectionFrom(i);
-            if (fed(i) && !solution.factorised().connected(plus, circuit.network().injectionTo(i))) {
+            if (fed(i)
+                    && !solution.factorised().connected(plus, circuit.network().injectionTo(i))) {
                 feeding[i] = 0;
                 any = true;
             }

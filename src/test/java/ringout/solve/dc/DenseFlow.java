@@ -43,7 +43,10 @@ final class DenseFlow {
         for (DcElement element : circuit.elements()) {
             stamp(element);
         }
-        volts = new LUDecomposition(linear).getSolver().solve(new ArrayRealVector(driven)).toArray();
+        volts = new LUDecomposition(linear)
+                .getSolver()
+                .solve(new ArrayRealVector(driven))
+                .toArray();
         follow();
     }
 
@@ -122,7 +125,8 @@ final class DenseFlow {
     private double[] newton(double[] at, double scale) {
         for (int i = 0; i < 40; i++) {
             RealMatrix jacobian = jacobian(at, scale);
-            RealVector mismatch = linear.operate(new ArrayRealVector(at)).subtract(new ArrayRealVector(current(at, scale)));
+            RealVector mismatch =
+                    linear.operate(new ArrayRealVector(at)).subtract(new ArrayRealVector(current(at, scale)));
             LUDecomposition lu = new LUDecomposition(jacobian);
             if (!lu.getSolver().isNonSingular()) {
                 return new double[0];

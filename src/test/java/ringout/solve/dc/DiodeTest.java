@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Random;
 import org.junit.jupiter.api.Test;
-import ringout.solve.network.NodeVoltage;
 import ringout.solve.dc.DcElement.Diode;
 import ringout.solve.dc.DcElement.Load;
 import ringout.solve.dc.DcElement.Resistor;
@@ -13,6 +12,7 @@ import ringout.solve.dc.DcElement.Source;
 import ringout.solve.dc.Draw.ConstantCurrent;
 import ringout.solve.dc.Draw.ConstantPower;
 import ringout.solve.dc.Draw.Resistive;
+import ringout.solve.network.NodeVoltage;
 
 /** Diodes by hand, and the laws of complementarity on random circuits. */
 class DiodeTest {

@@ -79,7 +79,8 @@ class RandomSupplyTest {
         }
         for (int d = random.nextInt(6); d > 0; d--) {
             double drop = random.nextBoolean() ? 0 : 0.5;
-            b.add(new Diode(1 + random.nextInt(n - 1), 1 + random.nextInt(n - 1), drop, 0.001 + 0.01 * random.nextDouble()));
+            b.add(new Diode(
+                    1 + random.nextInt(n - 1), 1 + random.nextInt(n - 1), drop, 0.001 + 0.01 * random.nextDouble()));
         }
         for (int r = random.nextInt(4); r > 0; r--) {
             RegulatorRating rating = RegulatorRating.switching(4 + 8 * random.nextDouble(), 0.001, 0.9, 0.01);
@@ -115,11 +116,12 @@ class RandomSupplyTest {
         int loads = 1 + random.nextInt(n);
         for (int l = 0; l < loads; l++) {
             int at = 1 + random.nextInt(n - 1);
-            Draw draw = switch (random.nextInt(3)) {
-                case 0 -> new ConstantCurrent(scale * random.nextDouble());
-                case 1 -> new ConstantPower(20 * scale * random.nextDouble());
-                default -> new Resistive(5 + 100 * random.nextDouble());
-            };
+            Draw draw =
+                    switch (random.nextInt(3)) {
+                        case 0 -> new ConstantCurrent(scale * random.nextDouble());
+                        case 1 -> new ConstantPower(20 * scale * random.nextDouble());
+                        default -> new Resistive(5 + 100 * random.nextDouble());
+                    };
             b.add(new Load(at, RETURN, draw));
         }
     }
@@ -130,7 +132,8 @@ class RandomSupplyTest {
             if (element instanceof Diode d) {
                 assertTrue(point.amps(e) >= -1e-6, "backwards " + point.amps(e));
                 double across = Points.volts(point.between(d.anode(), d.cathode()));
-                assertTrue(point.state(e) != ElementState.BLOCKING || across <= d.dropVolts() + 1e-6, "blocks " + across);
+                assertTrue(
+                        point.state(e) != ElementState.BLOCKING || across <= d.dropVolts() + 1e-6, "blocks " + across);
             } else if (element instanceof Load l && point.state(e) == ElementState.WORKING) {
                 double volts = Points.volts(point.between(l.plus(), l.minus()));
                 assertTrue(volts >= 0, "a load with " + volts + " V");
@@ -140,7 +143,10 @@ class RandomSupplyTest {
             } else if (element instanceof Regulator r) {
                 assertTrue(point.amps(e) >= -1e-6, "a regulator takes " + point.amps(e) + " A back");
                 double volts = Points.volts(point.between(r.outPlus(), r.outMinus()));
-                assertTrue(point.state(e) != ElementState.WORKING || volts <= r.rating().volts() + 1e-6, "lifts " + volts);
+                assertTrue(
+                        point.state(e) != ElementState.WORKING
+                                || volts <= r.rating().volts() + 1e-6,
+                        "lifts " + volts);
             }
         }
     }
