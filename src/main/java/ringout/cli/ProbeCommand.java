@@ -19,16 +19,20 @@ import ringout.model.State;
 import ringout.present.json.ProbeJson;
 import ringout.present.text.BusTableText;
 import ringout.present.text.OhmsText;
+import ringout.present.text.VoltsText;
 import ringout.solve.meter.BusQuestion;
 import ringout.solve.meter.BusTable;
 import ringout.solve.meter.OhmsAnswer;
 import ringout.solve.meter.OhmsQuestion;
+import ringout.solve.meter.VoltsAnswer;
+import ringout.solve.meter.VoltsQuestion;
 
 /** {@code probe}: what a meter should read, and what another reading would mean. */
 @Command(
         name = "probe",
         description = {
-            "What a meter should read between two points with the power off, and what any other reading would mean.",
+            "What a meter should read between two points, and what any other reading would mean: ohms with the power off,"
+                    + " or volts with --power on.",
             "Or, with the name of a bus instead of two points, the readings at every plug of it, mated and pulled, for"
                     + " every single fault of its terminators and pairs.",
             "",
@@ -40,6 +44,7 @@ import ringout.solve.meter.OhmsQuestion;
             "  ringout probe samples/linewarden FC-C2-H FC-C2-L",
             "  ringout probe samples/linewarden W68@GMC-C1-H W68@GMC-C1-L --pull GMC-C1",
             "  ringout probe samples/linewarden CAN2",
+            "  ringout probe samples/linewarden LGC-PWR-1 LGC-PWR-2 --power on",
             "",
             "Ohms only with power off, packs out, propellers off and capacitors down."
         },
@@ -53,6 +58,14 @@ final class ProbeCommand implements Callable<Integer> {
         LINE,
         /** For other programs. */
         JSON
+    }
+
+    /** Whether the power is on. */
+    enum Power {
+        /** Ohms. */
+        OFF,
+        /** Volts. */
+        ON
     }
 
     @Spec
@@ -72,6 +85,15 @@ final class ProbeCommand implements Callable<Integer> {
 
     @Option(names = "--pull", paramLabel = "PLUG", description = "Plug to pull first; may be given several times.")
     private List<String> pulls = new ArrayList<>();
+
+    @Option(
+            names = "--power",
+            paramLabel = "P",
+            description = "off for ohms, on for volts (default: off). With the power on, POINT 1 takes the red lead.")
+    private Power power = Power.OFF;
+
+    @Option(names = "--event", paramLabel = "E", description = "Event that goes on, for volts (default: loads at rest).")
+    private String event = "";
 
     @Option(names = "--format", paramLabel = "F", description = "text, line or json (default: text).")
     private Format format = Format.TEXT;
@@ -93,11 +115,14 @@ final class ProbeCommand implements Callable<Integer> {
     }
 
     private String written(ProbeTargets targets, Circuit circuit, List<State> states) {
-        if (!bus.isEmpty() && points.isEmpty()) {
-            return table(targets, circuit, bus);
+        if (power == Power.OFF && !event.isEmpty()) {
+            throw new ParameterException(spec.commandLine(), "an event changes volts, not ohms: say --power on");
         }
         if (bus.isEmpty() && points.size() == 1) {
             return table(targets, circuit, points.get(0));
+        }
+        if (!bus.isEmpty() && points.isEmpty()) {
+            return table(targets, circuit, bus);
         }
         if (!bus.isEmpty() || points.size() != 2) {
             throw new ParameterException(
@@ -105,6 +130,9 @@ final class ProbeCommand implements Callable<Integer> {
         }
         int a = targets.point(points.get(0));
         int b = targets.point(points.get(1));
+        if (power == Power.ON) {
+            return written(VoltsQuestion.ask(circuit, a, b, targets.event(event)));
+        }
         List<Circuit> others = states.stream()
                 .filter(other -> !other.name().equals(circuit.state().name()))
                 .map(other -> targets.circuit(other, pulls))
@@ -120,7 +148,19 @@ final class ProbeCommand implements Callable<Integer> {
         };
     }
 
+    private String written(VoltsAnswer answer) {
+        return switch (format) {
+            case TEXT -> VoltsText.of(answer);
+            case LINE -> VoltsText.line(answer);
+            case JSON -> ProbeJson.of(answer);
+        };
+    }
+
     private String table(ProbeTargets targets, Circuit circuit, String name) {
+        if (power == Power.ON) {
+            throw new ParameterException(
+                    spec.commandLine(), "the table of a bus is of ohms with the power off; name two points for volts");
+        }
         List<BusTable> tables = targets.bus(circuit, name).stream()
                 .map(segment -> BusQuestion.ask(circuit, segment))
                 .toList();

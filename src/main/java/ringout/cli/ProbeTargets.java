@@ -2,6 +2,7 @@ package ringout.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import ringout.graph.Circuit;
@@ -9,6 +10,7 @@ import ringout.graph.Site;
 import ringout.graph.Wiring;
 import ringout.graph.bus.BusSegment;
 import ringout.model.End;
+import ringout.model.Event;
 import ringout.model.State;
 import ringout.solve.ProbePoint;
 import ringout.solve.meter.BusQuestion;
@@ -73,6 +75,21 @@ final class ProbeTargets {
             throw wrong("no bus '" + name + "' in state " + circuit.state().name(), hint.isEmpty() ? there : hint);
         }
         return found;
+    }
+
+    /** The event of a name; nothing when none is named. */
+    Optional<Event> event(String name) {
+        if (name.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Event> events = wiring.aircraft().events();
+        List<String> names = events.stream().map(Event::name).toList();
+        String hint = Nearest.hint(name, names);
+        String there = names.isEmpty() ? "there is none" : "there is: " + String.join(", ", names);
+        return Optional.of(events.stream()
+                .filter(event -> event.name().equalsIgnoreCase(name))
+                .findFirst()
+                .orElseThrow(() -> wrong("no event '" + name + "'", hint.isEmpty() ? there : hint)));
     }
 
     private ParameterException wrong(String why, String hint) {

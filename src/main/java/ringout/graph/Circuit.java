@@ -25,15 +25,17 @@ public final class Circuit {
 
     private final Wiring wiring;
     private final State state;
+    private final BitSet broken;
     private final BitSet absent = new BitSet();
     private final Set<Integer> pulledPins = new HashSet<>();
     private final IndexGraph live;
     private final Nets nets;
     private final Map<Class<?>, Object> facts = new HashMap<>();
 
-    private Circuit(Wiring wiring, State state) {
+    private Circuit(Wiring wiring, State state, BitSet broken) {
         this.wiring = wiring;
         this.state = state;
+        this.broken = broken;
         state.absent().forEach(name -> wiring.directory().find(name).ifPresent(absent::set));
         state.pulled().forEach(this::pull);
         this.live = wiring.graph().onlyEdges(this::isLive);
@@ -42,7 +44,16 @@ public final class Circuit {
 
     /** The graph of one state. */
     public static Circuit of(Wiring wiring, State state) {
-        return new Circuit(wiring, state);
+        return new Circuit(wiring, state, new BitSet());
+    }
+
+    /** The same state with edges that do not conduct: a broken conductor, an open contact, a blown fuse. */
+    public Circuit without(int... edges) {
+        BitSet more = (BitSet) broken.clone();
+        for (int edge : edges) {
+            more.set(edge);
+        }
+        return new Circuit(wiring, state, more);
     }
 
     /** The graph of every declared state, or of "as flown" when none is declared. */
@@ -70,6 +81,9 @@ public final class Circuit {
     }
 
     private boolean isLive(int edge) {
+        if (broken.get(edge)) {
+            return false;
+        }
         int ref = wiring.ref(edge);
         return switch (wiring.kind(edge)) {
             case CONDUCTOR -> true;
@@ -170,7 +184,7 @@ public final class Circuit {
             for (String field : List.of("absent", "pulled", "open", "off")) {
                 state = shape.with(state, field, List.of());
             }
-            return new Whole(new Circuit(taken.wiring, state));
+            return new Whole(new Circuit(taken.wiring, state, taken.broken));
         }
     }
 

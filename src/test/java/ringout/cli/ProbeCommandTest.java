@@ -210,7 +210,10 @@ class ProbeCommandTest {
                 "FC-C2-H FC-C2-H",
                 "ESC3-N PDB-BN --state payload~off",
                 "CAN2",
-                "--bus CAN1"
+                "--bus CAN1",
+                "LGC-PWR-1 LGC-PWR-2 --power on --event gear~moving",
+                "W72@GMC-PWR-1 W72@GMC-PWR-2 --power on --pull GMC-PWR",
+                "FC-C2-H FC-C2-L --power on"
             })
     void jsonKeepsItsSchema(String call) throws IOException {
         String[] args = ("probe " + LW + " " + call + " --format json").split(" ");
@@ -243,6 +246,9 @@ class ProbeCommandTest {
                 "FC-C2-H FC-C2-L --state payload_of  | did you mean 'payload off'?",
                 "FC-C2-H FC-C2-L GMC-C1-H            | name two points, or one bus",
                 "FC-C2-H FC-C2-L --bus CAN2          | name two points, or one bus",
+                "FC-C2-H FC-C2-L --event gear        | say --power on",
+                "CAN2 --power on                     | ohms with the power off",
+                "LGC-PWR-1 LGC-PWR-2 --power on --event gears_moving | did you mean gear moving?",
                 "@ @                                 | no unit or joint for ''",
                 "W68@ -                              | no unit or joint for ''",
                 "--- -                               | ringout:",
@@ -261,6 +267,21 @@ class ProbeCommandTest {
         assertEquals(ExitStatus.WRONG_INPUT, run("probe", LW, bell, "FC-C2-L"));
         assertTrue(err.toString().length() < 500, err.toString());
         assertFalse(err.toString().contains("\u001b"), err.toString());
+    }
+
+    @Test
+    void voltsBeginWithTheCautions() {
+        assertEquals(ExitStatus.CLEAN, run("probe", LW, "PDB-T2-1", "PDB-T2-2", "--power", "on"), err.toString());
+        String text = out.toString();
+        assertTrue(text.startsWith("  CAUTION  power is on: propellers off"), text);
+        assertTrue(text.indexOf("arcs and burns") < text.indexOf("expect"), text);
+        assertTrue(text.indexOf("measurement category") < text.indexOf("expect"), text);
+        assertTrue(text.contains("expect 50.16 V"), text);
+        assertTrue(text.contains("rows W02, W03"), text);
+        run("probe", LW, "FC-C2-H", "FC-C2-L", "--power", "on", "--format", "line");
+        assertEquals(
+                "FC-C2-2 to FC-C2-3, as flown, power on, loads at rest: floating, no voltage from any supply\n",
+                out.toString());
     }
 
     @Test

@@ -6,13 +6,15 @@ import java.util.function.Consumer;
 import ringout.model.Lead;
 import ringout.present.words.Cautions;
 import ringout.present.words.FaultWords;
-import ringout.present.words.OhmsWords;
+import ringout.present.words.ReadingWords;
 import ringout.solve.meter.BusTable;
 import ringout.solve.meter.Fault;
 import ringout.solve.meter.Meaning;
+import ringout.solve.meter.MeterAnswer;
 import ringout.solve.meter.OhmsAnswer;
 import ringout.solve.meter.Reading;
 import ringout.solve.meter.Route;
+import ringout.solve.meter.VoltsAnswer;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.json.JsonFactory;
 
@@ -28,6 +30,11 @@ public final class ProbeJson {
 
     /** A reading between two points, ending in \n. */
     public static String of(OhmsAnswer answer) {
+        return written(probe -> probe.answer(answer));
+    }
+
+    /** A voltage between two points, ending in \n. */
+    public static String of(VoltsAnswer answer) {
         return written(probe -> probe.answer(answer));
     }
 
@@ -52,15 +59,59 @@ public final class ProbeJson {
         return text.append('\n').toString();
     }
 
-    private void answer(OhmsAnswer answer) {
-        json.writeStringProperty("measured", "ohms");
-        words("cautions", Cautions.OHMS);
+    private void head(MeterAnswer answer, String measured, List<String> cautions) {
+        json.writeStringProperty("measured", measured);
+        words("cautions", cautions);
         json.writeStringProperty("from", answer.from());
         json.writeStringProperty("to", answer.to());
         json.writeStringProperty("state", answer.state());
         words("pulled", answer.pulled());
         json.writeName("expected");
         reading(answer.reading());
+    }
+
+    private void answer(VoltsAnswer answer) {
+        head(answer, "volts", Cautions.VOLTS);
+        answer.event().ifPresent(event -> json.writeStringProperty("event", event));
+        answer.least().ifPresent(end -> extreme("least", end));
+        answer.most().ifPresent(end -> extreme("most", end));
+        words("noFigure", answer.withoutFigure());
+        json.writeArrayPropertyStart("paths");
+        answer.ways().forEach(this::way);
+        json.writeEndArray();
+        answer.amps().ifPresent(amps -> json.writeNumberProperty("lastLeadA", amps));
+        others(answer.meanings(), answer.unseen(), answer.notTried());
+        json.writeArrayPropertyStart("assumed");
+        answer.assumed().forEach(assumption -> {
+            json.writeStartObject();
+            json.writeStringProperty("datum", assumption.gap().datum());
+            json.writeStringProperty("of", assumption.gap().of());
+            json.writeStringProperty("value", assumption.value());
+            json.writeEndObject();
+        });
+        json.writeEndArray();
+    }
+
+    private void extreme(String name, VoltsAnswer.Extreme end) {
+        json.writeObjectPropertyStart(name);
+        json.writeNumberProperty("volts", end.volts());
+        json.writeStringProperty("packs", end.packs());
+        json.writeStringProperty("loads", end.loads());
+        json.writeStringProperty("regulators", end.tolerance());
+        json.writeEndObject();
+    }
+
+    private void way(VoltsAnswer.Way way) {
+        json.writeStartObject();
+        json.writeBooleanProperty("supply", way.supply());
+        words("steps", way.trail().names());
+        json.writeStringProperty("words", way.trail().words());
+        rows(way.rows());
+        json.writeEndObject();
+    }
+
+    private void answer(OhmsAnswer answer) {
+        head(answer, "ohms", Cautions.OHMS);
         if (answer.reading().connected()) {
             json.writeNumberProperty("rootSumSquareOhm", answer.spreadOhm());
         }
@@ -70,11 +121,7 @@ public final class ProbeJson {
         json.writeNumberProperty("otherPathsShare", answer.rest());
         words("otherPathsThrough", answer.restThrough());
         words("insideOfUnits", answer.inside());
-        meanings(answer);
-        json.writeArrayPropertyStart("notFound");
-        answer.unseen().forEach(this::fault);
-        json.writeEndArray();
-        json.writeNumberProperty("faultsNotTried", answer.notTried());
+        others(answer.meanings(), answer.unseen(), answer.notTried());
         gaps(answer);
         states(answer);
     }
@@ -86,10 +133,15 @@ public final class ProbeJson {
             json.writeNumberProperty("ohm", ohms.ohm());
             json.writeNumberProperty("leastOhm", ohms.least());
             json.writeNumberProperty("mostOhm", ohms.most());
+        } else if (reading instanceof Reading.Volts volts) {
+            json.writeBooleanProperty("connected", true);
+            json.writeNumberProperty("volts", volts.volts());
+            json.writeNumberProperty("leastVolts", volts.least());
+            json.writeNumberProperty("mostVolts", volts.most());
         } else {
             json.writeBooleanProperty("connected", false);
         }
-        json.writeStringProperty("words", OhmsWords.of(reading));
+        json.writeStringProperty("words", ReadingWords.of(reading));
         json.writeEndObject();
     }
 
@@ -114,21 +166,25 @@ public final class ProbeJson {
         json.writeEndArray();
     }
 
-    private void meanings(OhmsAnswer answer) {
+    private void others(List<Meaning> meanings, List<Fault> unseen, int notTried) {
         json.writeArrayPropertyStart("otherReadings");
-        for (Meaning meaning : answer.meanings()) {
+        for (Meaning meaning : meanings) {
             json.writeStartObject();
             json.writeName("first");
             reading(meaning.first());
             json.writeName("last");
             reading(meaning.last());
-            json.writeStringProperty("words", OhmsWords.of(meaning));
+            json.writeStringProperty("words", ReadingWords.of(meaning));
             json.writeArrayPropertyStart("faults");
             meaning.faults().forEach(this::fault);
             json.writeEndArray();
             json.writeEndObject();
         }
         json.writeEndArray();
+        json.writeArrayPropertyStart("notFound");
+        unseen.forEach(this::fault);
+        json.writeEndArray();
+        json.writeNumberProperty("faultsNotTried", notTried);
     }
 
     private void fault(Fault fault) {

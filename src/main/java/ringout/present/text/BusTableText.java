@@ -5,6 +5,7 @@ import java.util.List;
 import ringout.present.words.Cautions;
 import ringout.present.words.FaultWords;
 import ringout.present.words.OhmsWords;
+import ringout.present.words.ReadingWords;
 import ringout.solve.meter.BusTable;
 import ringout.solve.meter.BusTable.Row;
 import ringout.solve.meter.BusTable.Side;
@@ -48,7 +49,7 @@ public final class BusTableText {
                         .append(' ')
                         .append(FaultWords.side(spot.side()))
                         .append(": ")
-                        .append(OhmsWords.of(row.readings().get(i)))
+                        .append(ReadingWords.of(row.readings().get(i)))
                         .append('\n');
             }
         }

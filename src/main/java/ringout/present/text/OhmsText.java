@@ -9,17 +9,14 @@ import java.util.stream.Collectors;
 import ringout.graph.Gap;
 import ringout.model.Lead;
 import ringout.present.words.Cautions;
-import ringout.present.words.FaultWords;
 import ringout.present.words.OhmsWords;
-import ringout.solve.meter.Fault;
-import ringout.solve.meter.Meaning;
+import ringout.present.words.ReadingWords;
 import ringout.solve.meter.OhmsAnswer;
 import ringout.solve.meter.Reading;
 import ringout.solve.meter.Route;
 
 /** What an ohmmeter should show, as text for a terminal and as one line. */
 public final class OhmsText {
-    private static final int INDENT = 24;
     private static final int PERCENT = 100;
 
     private final OhmsAnswer answer;
@@ -34,7 +31,7 @@ public final class OhmsText {
         String band = answer.reading() instanceof Reading.Ohms ohms
                 ? " (" + OhmsWords.range(ohms.least(), ohms.most()) + ")"
                 : "";
-        return answer.from() + " to " + answer.to() + ", " + where(answer) + ": " + OhmsWords.of(answer.reading())
+        return answer.from() + " to " + answer.to() + ", " + where(answer) + ": " + ReadingWords.of(answer.reading())
                 + band + '\n';
     }
 
@@ -44,13 +41,12 @@ public final class OhmsText {
         String inside = answer.inside().isEmpty()
                 ? ""
                 : " by the wiring; what is inside " + String.join(", ", answer.inside()) + " cannot be told";
-        text.lines.line(answer.from() + " to " + answer.to() + ": expect " + OhmsWords.of(answer.reading()) + inside);
+        text.lines.line(answer.from() + " to " + answer.to() + ": expect " + ReadingWords.of(answer.reading()) + inside);
         text.lines.field("state", where(answer));
         text.reading();
         text.routes();
         text.gaps();
         text.meanings();
-        text.unseen();
         text.otherStates();
         Cautions.OHMS.forEach(caution -> text.lines.field("caution", caution));
         return text.lines.toString();
@@ -118,58 +114,14 @@ public final class OhmsText {
     }
 
     private void meanings() {
-        if (answer.meanings().isEmpty()) {
-            return;
-        }
-        lines.line("  any other reading means, one fault at a time:");
-        for (Meaning meaning : answer.meanings()) {
-            String name = "    " + OhmsWords.of(meaning);
-            for (String phrase : FaultWords.of(meaning.faults())) {
-                lines.hanging(name, INDENT, phrase);
-                name = "";
-            }
-            if (ambiguous(meaning)) {
-                lines.hanging(
-                        "",
-                        INDENT,
-                        "same number, different repair: a break silences everything beyond it, a"
-                                + " missing terminator usually nobody");
-            }
-        }
-        lines.hanging("    between these", INDENT, "a contact of high resistance, or more than one fault");
-        if (answer.notTried() > 0) {
-            lines.hanging(
-                    "    not tried", INDENT, answer.notTried() + " further faults that carry less of the current");
-        }
-    }
-
-    private static boolean ambiguous(Meaning meaning) {
-        return has(meaning.faults(), Fault.Kind.TERMINATOR_MISSING)
-                && (has(meaning.faults(), Fault.Kind.OPEN_CONDUCTOR) || has(meaning.faults(), Fault.Kind.UNSEATED));
-    }
-
-    private static boolean has(List<Fault> faults, Fault.Kind kind) {
-        return faults.stream().anyMatch(fault -> fault.kind() == kind);
-    }
-
-    private void unseen() {
-        if (answer.unseen().isEmpty()) {
-            return;
-        }
-        lines.line("  the same reading, so not found by this measurement:");
-        FaultWords.of(answer.unseen()).forEach(phrase -> lines.hanging("", INDENT, phrase));
-        if (has(answer.unseen(), Fault.Kind.TERMINATOR_MOVED)) {
-            lines.hanging(
-                    "",
-                    INDENT,
-                    "this reading does not prove that the terminators are at the ends: only the pulled"
-                            + " end plug does");
-        }
+        MeaningText meanings = new MeaningText(lines);
+        meanings.others(answer.meanings(), answer.notTried(), "a contact of high resistance, or more than one fault");
+        meanings.unseen(answer.unseen());
     }
 
     private void otherStates() {
         for (OhmsAnswer.StateReading other : answer.otherStates()) {
-            lines.field("also", "in state " + other.state() + ": " + OhmsWords.of(other.reading()));
+            lines.field("also", "in state " + other.state() + ": " + ReadingWords.of(other.reading()));
         }
     }
 }

@@ -60,6 +60,7 @@ public final class FaultWords {
             case SHORT -> "short: " + each(faults, f -> f.object() + " (" + String.join(" to ", f.details()) + ")");
             case CROSSED ->
                 "crossed: " + each(faults, f -> f.object() + " (" + String.join(" with ", f.details()) + ")");
+            case SOURCE_OFF -> "off or dead: " + each(faults, Fault::object);
             case WRONG_SOCKET ->
                 "wrong socket: "
                         + each(

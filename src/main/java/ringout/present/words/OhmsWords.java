@@ -1,7 +1,6 @@
 package ringout.present.words;
 
 import java.util.Locale;
-import ringout.solve.meter.Meaning;
 import ringout.solve.meter.Reading;
 
 /** Resistances as a meter shows them and a technician says them. */
@@ -23,10 +22,6 @@ public final class OhmsWords {
         return number(ohm) + " " + unit(ohm);
     }
 
-    /** A reading with its unit. */
-    public static String of(Reading reading) {
-        return reading instanceof Reading.Ohms ohms ? of(ohms.ohm()) : NO_CONNECTION;
-    }
 
     /** A reading short enough for a cell of a table: {@code 59.6}, {@code 15.0 k}, {@code open}. */
     public static String cell(Reading reading) {
@@ -47,11 +42,6 @@ public final class OhmsWords {
         return unit(least).equals(unit(most)) && Double.isFinite(most)
                 ? number(least) + " to " + high
                 : low + " to " + high;
-    }
-
-    /** The readings that mean the same. */
-    public static String of(Meaning meaning) {
-        return meaning.first().connected() ? range(meaning.least(), meaning.most()) : "over range";
     }
 
     private static String unit(double ohm) {

@@ -41,6 +41,8 @@ public record Fault(Kind kind, String object, List<String> details, List<Lead> r
         SHORT,
         /** Two conductors of a lead are crossed at one end: lead; their pins. */
         CROSSED,
+        /** A source is off or dead: unit. */
+        SOURCE_OFF,
         /** A lead is in a look-alike socket: lead; the socket it belongs in, the one it is in. */
         WRONG_SOCKET
     }

@@ -8,8 +8,8 @@ import java.util.List;
  *
  * @param first the smallest of their readings
  * @param last the largest of them
- * @param least smallest value within tolerances in ohm; infinite when over range
- * @param most largest value within tolerances in ohm; infinite when over range
+ * @param least smallest value within tolerances in ohm or V; infinite when there is no number
+ * @param most largest value within tolerances in ohm or V; infinite when there is no number
  * @param faults the faults, one of them at a time
  */
 public record Meaning(Reading first, Reading last, double least, double most, List<Fault> faults) {}

@@ -117,7 +117,7 @@ public final class OhmsQuestion {
             case TERMINATOR_MISSING, TERMINATOR_EXTRA, TERMINATOR_MOVED, TERMINATORS_ALL_MISSING -> true;
             case OPEN_CONDUCTOR, OPEN_CONTACT, OPEN_PAIR, UNSEATED, OPEN_PART, CROSSED ->
                 load(probed, fault) > NOTABLE_SHARE;
-            case CLOSED_SWITCH, STILL_MATED, SHORT, WRONG_SOCKET -> false;
+            case CLOSED_SWITCH, STILL_MATED, SHORT, WRONG_SOCKET, SOURCE_OFF -> false;
         };
     }
 

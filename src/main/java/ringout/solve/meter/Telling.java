@@ -11,6 +11,11 @@ final class Telling {
 
     private static final double DIGIT_OHM = 0.1;
 
+    /** The same meter on its volts range: 1 % of the reading and a few digits. Common practice, no source. */
+    private static final double OF_VOLTS = 0.01;
+
+    private static final double DIGIT_VOLT = 0.05;
+
     /** A fault, its place among all faults, and the reading it makes. */
     record Effect(Fault fault, int order, Reading reading) {}
 
@@ -21,7 +26,11 @@ final class Telling {
         if (x instanceof Reading.Ohms one && y instanceof Reading.Ohms other) {
             return within(one.ohm(), other) || within(other.ohm(), one);
         }
-        return x.connected() == y.connected();
+        if (x instanceof Reading.Volts one && y instanceof Reading.Volts other) {
+            return Math.abs(one.volts() - other.volts())
+                    <= DIGIT_VOLT + OF_VOLTS * Math.max(Math.abs(one.volts()), Math.abs(other.volts()));
+        }
+        return x.getClass().equals(y.getClass());
     }
 
     private static boolean within(double ohm, Reading.Ohms band) {
@@ -47,16 +56,23 @@ final class Telling {
     }
 
     private static double value(Reading reading) {
-        return reading instanceof Reading.Ohms ohms ? ohms.ohm() : Double.POSITIVE_INFINITY;
+        if (reading instanceof Reading.Ohms ohms) {
+            return ohms.ohm();
+        }
+        return reading instanceof Reading.Volts volts ? volts.volts() : order(reading);
+    }
+
+    /** Readings without a number come last, each kind for itself. */
+    private static double order(Reading reading) {
+        return reading instanceof Reading.Collapse ? Double.MAX_VALUE : Double.POSITIVE_INFINITY;
     }
 
     private static Meaning group(List<Effect> effects) {
         double least = Double.POSITIVE_INFINITY;
-        double most = 0;
+        double most = Double.NEGATIVE_INFINITY;
         for (Effect effect : effects) {
-            boolean ohms = effect.reading() instanceof Reading.Ohms;
-            least = Math.min(least, ohms ? ((Reading.Ohms) effect.reading()).least() : Double.POSITIVE_INFINITY);
-            most = Math.max(most, ohms ? ((Reading.Ohms) effect.reading()).most() : Double.POSITIVE_INFINITY);
+            least = Math.min(least, bound(effect.reading(), true));
+            most = Math.max(most, bound(effect.reading(), false));
         }
         return new Meaning(
                 effects.get(0).reading(),
@@ -67,5 +83,15 @@ final class Telling {
                         .sorted(Comparator.comparingInt(Effect::order))
                         .map(Effect::fault)
                         .toList());
+    }
+
+    private static double bound(Reading reading, boolean least) {
+        if (reading instanceof Reading.Ohms ohms) {
+            return least ? ohms.least() : ohms.most();
+        }
+        if (reading instanceof Reading.Volts volts) {
+            return least ? volts.least() : volts.most();
+        }
+        return Double.POSITIVE_INFINITY;
     }
 }
