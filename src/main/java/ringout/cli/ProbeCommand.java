@@ -92,7 +92,10 @@ final class ProbeCommand implements Callable<Integer> {
             description = "off for ohms, on for volts (default: off). With the power on, POINT 1 takes the red lead.")
     private Power power = Power.OFF;
 
-    @Option(names = "--event", paramLabel = "E", description = "Event that goes on, for volts (default: loads at rest).")
+    @Option(
+            names = "--event",
+            paramLabel = "E",
+            description = "Event that goes on, for volts (default: loads at rest).")
     private String event = "";
 
     @Option(names = "--format", paramLabel = "F", description = "text, line or json (default: text).")

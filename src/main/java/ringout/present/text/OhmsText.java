@@ -41,7 +41,8 @@ public final class OhmsText {
         String inside = answer.inside().isEmpty()
                 ? ""
                 : " by the wiring; what is inside " + String.join(", ", answer.inside()) + " cannot be told";
-        text.lines.line(answer.from() + " to " + answer.to() + ": expect " + ReadingWords.of(answer.reading()) + inside);
+        text.lines.line(
+                answer.from() + " to " + answer.to() + ": expect " + ReadingWords.of(answer.reading()) + inside);
         text.lines.field("state", where(answer));
         text.reading();
         text.routes();

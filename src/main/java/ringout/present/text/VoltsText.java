@@ -44,11 +44,14 @@ public final class VoltsText {
         text.assumed();
         MeaningText meanings = new MeaningText(text.lines);
         meanings.others(
-                answer.meanings(), answer.notTried(), "packs charged otherwise, a contact of high resistance, or more"
+                answer.meanings(),
+                answer.notTried(),
+                "packs charged otherwise, a contact of high resistance, or more"
                         + " than one fault; measure the packs first");
         meanings.unseen(answer.unseen());
         text.lines.field(
-                "note", "floating: the meter drifts, often near nothing, or shows a ghost of a few volts through one strand");
+                "note",
+                "floating: the meter drifts, often near nothing, or shows a ghost of a few volts through one strand");
         text.lines.field("note", "shorts are looked for with the power off, never with it on");
         return text.lines.toString();
     }
@@ -68,9 +71,7 @@ public final class VoltsText {
             answer.withoutFigure()
                     .forEach(words -> lines.field("no figure", "with " + words + " the voltage collapses"));
         } else if (answer.reading() instanceof Reading.Floating) {
-            lines.field(
-                    "note",
-                    "a signal, or cut off from every pack: what a driver puts on it is not computed");
+            lines.field("note", "a signal, or cut off from every pack: what a driver puts on it is not computed");
         }
     }
 

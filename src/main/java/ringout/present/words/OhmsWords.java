@@ -22,7 +22,6 @@ public final class OhmsWords {
         return number(ohm) + " " + unit(ohm);
     }
 
-
     /** A reading short enough for a cell of a table: {@code 59.6}, {@code 15.0 k}, {@code open}. */
     public static String cell(Reading reading) {
         if (!(reading instanceof Reading.Ohms ohms)) {

@@ -49,7 +49,8 @@ final class RegulatorSpread {
 
     private static InnerPart moved(InnerPart part, int sign) {
         PartRating rating = part.rating();
-        double volts = rating.outputV().or(0.0) * (1 + sign * rating.tolerancePercent().or(0.0) / PERCENT);
+        double volts =
+                rating.outputV().or(0.0) * (1 + sign * rating.tolerancePercent().or(0.0) / PERCENT);
         PartRating at = Shape.of(PartRating.class).with(rating, "outputV", Datum.of(volts));
         return Shape.of(InnerPart.class).with(part, "rating", at);
     }

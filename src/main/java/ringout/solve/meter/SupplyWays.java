@@ -67,8 +67,9 @@ final class SupplyWays {
     private Optional<Walk> back(int vertex) {
         int tie = power.ties().of(vertex);
         for (PowerSource source : power.sources()) {
-            boolean lowest =
-                    power.works(source) && source.minus() >= 0 && power.bottom(source).index() == source.index();
+            boolean lowest = power.works(source)
+                    && source.minus() >= 0
+                    && power.bottom(source).index() == source.index();
             if (lowest && power.ties().of(source.minus()) == tie) {
                 return power.walk(source.minus(), vertex);
             }

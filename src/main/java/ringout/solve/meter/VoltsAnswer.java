@@ -2,8 +2,8 @@ package ringout.solve.meter;
 
 import java.util.List;
 import java.util.Optional;
-import ringout.model.Lead;
 import ringout.graph.Trail;
+import ringout.model.Lead;
 import ringout.solve.power.Assumption;
 
 /**

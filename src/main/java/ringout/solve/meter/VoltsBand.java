@@ -20,8 +20,7 @@ import ringout.solve.power.PackCharge;
  * @param most the case of the largest voltage
  * @param withoutFigure cases in which no voltage can be told, because it collapses
  */
-record VoltsBand(
-        Optional<VoltsAnswer.Extreme> least, Optional<VoltsAnswer.Extreme> most, List<String> withoutFigure) {
+record VoltsBand(Optional<VoltsAnswer.Extreme> least, Optional<VoltsAnswer.Extreme> most, List<String> withoutFigure) {
     static final VoltsBand NONE = new VoltsBand(Optional.empty(), Optional.empty(), List.of());
 
     private static final double SAME_V = 0.001;

@@ -55,10 +55,16 @@ final class VoltsFaults {
     }
 
     private void conductor(Wire wire, int edge) {
-        open(Fault.Kind.OPEN_CONDUCTOR, wire.lead().id(), List.of(wiring.name(wire.fromPin())), List.of(wire.lead()), edge);
+        open(
+                Fault.Kind.OPEN_CONDUCTOR,
+                wire.lead().id(),
+                List.of(wiring.name(wire.fromPin())),
+                List.of(wire.lead()),
+                edge);
         for (int pin : new int[] {wire.fromPin(), wire.toPin()}) {
             long key = ((long) wiring.unitOf(pin) << 32) | wiring.plugIndex(pin);
-            plugs.computeIfAbsent(key, unused -> new java.util.LinkedHashSet<>()).add(wire);
+            plugs.computeIfAbsent(key, unused -> new java.util.LinkedHashSet<>())
+                    .add(wire);
         }
         leads.putIfAbsent(wire.leadIndex(), wire.lead());
     }
@@ -84,9 +90,7 @@ final class VoltsFaults {
     }
 
     private boolean isSource(Part part) {
-        return PowerGraph.of(circuit).sources().stream()
-                .map(PowerSource::part)
-                .anyMatch(of -> of == part.index());
+        return PowerGraph.of(circuit).sources().stream().map(PowerSource::part).anyMatch(of -> of == part.index());
     }
 
     /** Every pack: what one of a stack gives is on every way, although the way may start behind it. */
@@ -101,7 +105,9 @@ final class VoltsFaults {
     }
 
     private void off(Part part, Part.Inner inner) {
-        off(PartNames.of(wiring, part), wiring.directory().name(inner.unit()) + ":" + inner.part().name());
+        off(
+                PartNames.of(wiring, part),
+                wiring.directory().name(inner.unit()) + ":" + inner.part().name());
     }
 
     private void off(String words, String name) {
@@ -139,7 +145,8 @@ final class VoltsFaults {
         for (int i = 1; i < wires.size(); i++) {
             int at = i;
             List<String> pins = List.of(
-                    wiring.name(wires.get(i - 1).fromPin()), wiring.name(wires.get(i).fromPin()));
+                    wiring.name(wires.get(i - 1).fromPin()),
+                    wiring.name(wires.get(i).fromPin()));
             Fault fault = new Fault(Fault.Kind.CROSSED, lead.id(), pins, List.of(lead), List.of());
             trials.add(new Trial(fault, () -> Circuit.of(Wiring.of(crossed(index, wires, at)), circuit.state())));
         }

@@ -91,16 +91,18 @@ public final class VoltsQuestion {
         if (overload.isPresent()) {
             return overload.get();
         }
-        return changed.wiring() == circuit.wiring() ? reading(point, a, b) : reading(point, again(changed, a), again(changed, b));
+        return changed.wiring() == circuit.wiring()
+                ? reading(point, a, b)
+                : reading(point, again(changed, a), again(changed, b));
     }
 
     /** A fault that asks a regulator for more than its peak makes it limit or stop: there is no steady voltage. */
     private static Optional<Reading> overload(PowerFlow flow) {
         for (RegulatorFigure regulator : flow.regulators()) {
-            double peak = regulator.source().rail().map(rail -> rail.peakA().or(0.0)).orElse(0.0);
+            double peak =
+                    regulator.source().rail().map(rail -> rail.peakA().or(0.0)).orElse(0.0);
             if (peak > 0 && regulator.outAmps() > peak) {
-                return Optional.of(new Reading.Collapse(
-                        regulator.source().name(), peak / regulator.outAmps()));
+                return Optional.of(new Reading.Collapse(regulator.source().name(), peak / regulator.outAmps()));
             }
         }
         return Optional.empty();

@@ -52,8 +52,9 @@ final class MeterTests {
                     rows[i][1],
                     lengthMm[i]));
         }
-        String type = "{\"name\": \"JOINT\", \"plugs\": [{\"name\": \"P\", \"contactMilliohm\": 10, \"pins\": [{\"number\": \"1\","
-                + " \"role\": \"passive\", \"inside\": \"x\"}]}]}";
+        String type =
+                "{\"name\": \"JOINT\", \"plugs\": [{\"name\": \"P\", \"contactMilliohm\": 10, \"pins\": [{\"number\": \"1\","
+                        + " \"role\": \"passive\", \"inside\": \"x\"}]}]}";
         String json = "{\"name\": \"net\", \"types\": [" + type + "], \"units\": [" + String.join(",", units)
                 + "], \"leads\": [" + String.join(",", leads) + "]}";
         var read = AircraftReader.read(MemoryFolder.named("net").with("aircraft.json", json));

@@ -36,7 +36,8 @@ class OhmsFaultsTest {
                 Arguments.of(Fault.Kind.OPEN_CONDUCTOR, "W66", "set leads[W66].pins 1>1 3>3 4>4"),
                 Arguments.of(Fault.Kind.UNSEATED, "GN1-C2", "remove leads[W66]"),
                 Arguments.of(Fault.Kind.CROSSED, "W65", "set leads[W65].pins 1>2 2>1 3>3 4>4"),
-                Arguments.of(Fault.Kind.WRONG_SOCKET, "W68", "set leads[W68].from LOG-AUX\nset leads[W90].from LOG-C2"));
+                Arguments.of(
+                        Fault.Kind.WRONG_SOCKET, "W68", "set leads[W68].from LOG-AUX\nset leads[W90].from LOG-C2"));
     }
 
     @ParameterizedTest(name = "{0} {1}")
@@ -66,8 +67,8 @@ class OhmsFaultsTest {
 
     private static double plain(Aircraft aircraft) {
         Circuit circuit = Circuit.all(Wiring.of(aircraft)).get(0);
-        Resistance reading = Ohmmeter.of(circuit)
-                .between(MeterTests.at(circuit, "FC-C2-H"), MeterTests.at(circuit, "FC-C2-L"));
+        Resistance reading =
+                Ohmmeter.of(circuit).between(MeterTests.at(circuit, "FC-C2-H"), MeterTests.at(circuit, "FC-C2-L"));
         return reading instanceof Resistance.Ohms ohms ? ohms.value() : Double.POSITIVE_INFINITY;
     }
 
@@ -93,8 +94,7 @@ class OhmsFaultsTest {
                 .toList();
         assertEquals(2, legs.size());
         MeterNetwork network = MeterNetwork.of(circuit);
-        assertEquals(
-                ohm(network.reading(h, l, legs)), ohm(network.reading(h, l, legs.subList(0, 1))), 1e-9);
+        assertEquals(ohm(network.reading(h, l, legs)), ohm(network.reading(h, l, legs.subList(0, 1))), 1e-9);
     }
 
     /** Current is conserved: the ways told and the rest are the whole of it. */
@@ -118,7 +118,8 @@ class OhmsFaultsTest {
             assertTrue(ohm(meaning.first()) > before, meaning.toString());
             before = ohm(meaning.last());
         }
-        assertTrue(told.stream().anyMatch(f -> f.kind() == Fault.Kind.STILL_MATED && f.object().equals("GMC-C1")));
+        assertTrue(told.stream()
+                .anyMatch(f -> f.kind() == Fault.Kind.STILL_MATED && f.object().equals("GMC-C1")));
     }
 
     @Test

@@ -89,7 +89,8 @@ class VoltsQuestionTest {
         Circuit pulled = MeterTests.linewarden("GMC-PWR");
         VoltsAnswer lead = ask(pulled, "W72@GMC-PWR-1", "W72@GMC-PWR-2");
         assertEquals(12, volts(lead).volts(), 1e-3);
-        assertEquals(new Reading.Floating(), ask(pulled, "GMC-PWR-1", "GMC-PWR-2").reading());
+        assertEquals(
+                new Reading.Floating(), ask(pulled, "GMC-PWR-1", "GMC-PWR-2").reading());
         Meaning crossed = lead.meanings().get(0);
         assertEquals(-12, ((Reading.Volts) crossed.first()).volts(), 1e-3);
         assertEquals("W72", crossed.faults().get(0).object());
@@ -98,7 +99,8 @@ class VoltsQuestionTest {
     @Test
     void signalsFloat() {
         assertEquals(
-                new Reading.Floating(), ask(MeterTests.linewarden(), "FC-C2-H", "FC-C2-L").reading());
+                new Reading.Floating(),
+                ask(MeterTests.linewarden(), "FC-C2-H", "FC-C2-L").reading());
     }
 
     @Test
