@@ -34,8 +34,8 @@ import java.util.Set;
 class ArchitectureTest {
     /** Low to high. A layer may use only the layers before it. */
     private static final List<String> LAYERS = List.of(
-            "text", "model", "read", "graph", "solve", "finding", "check", "trace", "plan", "compare", "sheet", "draw",
-            "present", "cli");
+            "text", "model", "read", "graph", "solve", "finding", "check", "repair", "trace", "plan", "compare",
+            "sheet", "draw", "present", "cli");
 
     @ArchTest
     static final ArchRule eachLayerUsesOnlyTheLayersBeforeIt = onlyDownwards();

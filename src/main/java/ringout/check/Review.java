@@ -35,7 +35,16 @@ public final class Review {
 
     /** Reviews an aircraft with the whole catalogue in every declared state, waivers held against no day. */
     public static Report of(Aircraft aircraft) {
-        return of(Circuit.all(Wiring.of(aircraft)), Catalogue.all(), NO_DAY);
+        return of(aircraft, NO_DAY);
+    }
+
+    /**
+     * Reviews an aircraft with the whole catalogue in every declared state.
+     *
+     * @param today day the waivers are held against, YYYY-MM-DD, or {@link #NO_DAY}
+     */
+    public static Report of(Aircraft aircraft, String today) {
+        return of(Circuit.all(Wiring.of(aircraft)), Catalogue.all(), today);
     }
 
     /**

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import ringout.model.Aircraft;
 import ringout.model.UnitType;
@@ -15,6 +16,7 @@ import ringout.present.json.AircraftJson;
 import ringout.read.AircraftReader;
 import ringout.read.ReadResult;
 import ringout.read.source.MemoryFolder;
+import ringout.read.table.Table;
 import ringout.text.Problem;
 import ringout.text.Span;
 
@@ -60,9 +62,14 @@ public final class Conversion {
      */
     public static Outcome convert(Path from, Path to, Options options) {
         ReadResult read = AircraftReader.read(from);
-        if (!read.ok()) {
-            return new Outcome.Refused(read.problems());
-        }
+        return read.ok() ? write(read, read.aircraft(), from, to, options) : new Outcome.Refused(read.problems());
+    }
+
+    /**
+     * Writes an aircraft that was read and perhaps mended. Of a folder of tables that goes to a folder only the cells that
+     * differ are changed where that is possible.
+     */
+    static Outcome write(ReadResult read, Aircraft now, Path from, Path to, Options options) {
         boolean json = to.toString().toLowerCase(Locale.ROOT).endsWith(".json");
         Path target = to.toAbsolutePath().normalize();
         try {
@@ -74,10 +81,14 @@ public final class Conversion {
                 return refused(to, json ? "this is a folder" : "this is a file", "name another place");
             }
             Aircraft result = options.selfContained()
-                    ? AIRCRAFT.with(read.aircraft(), "library", List.of())
-                    : shared(read, Libraries.rebased(read.aircraft(), home(from), json ? parent(target) : target));
-            Map<String, String> files = files(result, json, target);
-            proveLossless(result, files);
+                    ? AIRCRAFT.with(now, "library", List.of())
+                    : shared(read, Libraries.rebased(now, home(from), json ? parent(target) : target));
+            boolean inPlace =
+                    !now.equals(read.aircraft()) && !json && Files.isDirectory(from) && !options.selfContained();
+            Optional<Map<String, String>> patched =
+                    inPlace ? MendedList.of(from, shared(read, read.aircraft()), result) : Optional.empty();
+            Map<String, String> files = patched.filter(texts -> lossless(result, texts, title(from)))
+                    .orElseGet(() -> whole(result, json, target));
             return new Outcome.Written(Publisher.write(files, json ? parent(target) : target, !json));
         } catch (IOException e) {
             return refused(to, "cannot be written: " + e.getMessage(), "");
@@ -95,6 +106,11 @@ public final class Conversion {
         try (var entries = Files.list(target)) {
             return entries.findAny().isPresent();
         }
+    }
+
+    private static String title(Path folder) {
+        Path name = folder.toAbsolutePath().normalize().getFileName();
+        return name == null ? "" : name.toString();
     }
 
     private static Path home(Path from) {
@@ -115,26 +131,28 @@ public final class Conversion {
         return AIRCRAFT.with(rebased, "types", own);
     }
 
-    private static Map<String, String> files(Aircraft aircraft, boolean json, Path target) {
-        return json
+    private static Map<String, String> whole(Aircraft aircraft, boolean json, Path target) {
+        Map<String, String> files = json
                 ? Map.of(String.valueOf(target.getFileName()), AircraftJson.of(aircraft))
                 : AircraftTables.of(aircraft);
+        if (!lossless(aircraft, files, "")) {
+            throw new IllegalStateException("what would be written is another aircraft; nothing was written");
+        }
+        return files;
     }
 
-    /** Reads back what would be written; a difference is a defect of this program and stops it. */
-    private static void proveLossless(Aircraft aircraft, Map<String, String> files) {
+    /** Whether what would be written reads back as the same aircraft; if not it is not written. */
+    private static boolean lossless(Aircraft aircraft, Map<String, String> files, String title) {
         Aircraft alone = AIRCRAFT.with(aircraft, "library", List.of());
         Map<String, String> texts = new TreeMap<>(files);
-        MemoryFolder folder = MemoryFolder.named("");
+        MemoryFolder folder = MemoryFolder.named(title);
         for (Map.Entry<String, String> file : texts.entrySet()) {
             folder = folder.with(file.getKey(), file.getValue());
         }
-        boolean table = texts.containsKey("aircraft.json") && texts.size() > 1;
+        boolean table = texts.keySet().stream().anyMatch(Table::isTableFile);
         String only = texts.keySet().iterator().next();
         ReadResult again = table ? AircraftReader.read(folder) : AircraftReader.read(folder, only);
         Aircraft back = AIRCRAFT.with(again.aircraft(), "library", List.of());
-        if (!AircraftJson.of(alone).equals(AircraftJson.of(back))) {
-            throw new IllegalStateException("the conversion would have changed the aircraft; nothing was written");
-        }
+        return AircraftJson.of(alone).equals(AircraftJson.of(back));
     }
 }

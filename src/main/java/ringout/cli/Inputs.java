@@ -24,9 +24,14 @@ final class Inputs {
 
     /** The aircraft, or nothing when it cannot be read as meant (the problems are told). */
     Optional<Aircraft> aircraft(Path path) {
+        return read(path).map(ReadResult::aircraft);
+    }
+
+    /** The same with what the reader knows besides. */
+    Optional<ReadResult> read(Path path) {
         ReadResult result = AircraftReader.read(path);
         if (result.ok()) {
-            return Optional.of(result.aircraft());
+            return Optional.of(result);
         }
         PrintWriter err = line.getErr();
         int count = result.problems().size();

@@ -41,6 +41,10 @@ final class Question {
         return states;
     }
 
+    String today() {
+        return today;
+    }
+
     /** Reviews circuits, one a state, with the whole catalogue. */
     Report review(List<Circuit> circuits) {
         return Review.of(circuits, Catalogue.all(), today);

@@ -13,6 +13,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -64,6 +65,65 @@ class CheckCommandTest {
         Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
                 .getSchema(Files.readString(Path.of("schemas/findings.schema.json")));
         assertEquals("[]", schema.validate(out.toString(), InputFormat.JSON).toString());
+    }
+
+    @Test
+    void sarifWithRepairsKeepsThePublishedSchema(@TempDir Path folder) throws IOException {
+        Path mended = folder.resolve("mended");
+        run("check", "samples/linewarden-review", "--format", "sarif", "--repair", mended.toString());
+        try (var published = CheckCommandTest.class.getResourceAsStream("/schema/sarif-schema-2.1.0.json")) {
+            Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_7)
+                    .getSchema(new String(published.readAllBytes(), java.nio.charset.StandardCharsets.UTF_8));
+            assertEquals("[]", schema.validate(out.toString(), InputFormat.JSON).toString());
+        }
+        assertTrue(out.toString().contains("\"fixes\""));
+    }
+
+    @Test
+    void jsonWithRepairsKeepsItsSchema(@TempDir Path folder) throws IOException {
+        run(
+                "check",
+                "samples/linewarden-review",
+                "--format",
+                "json",
+                "--repair",
+                folder.resolve("m.json").toString());
+        Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(Files.readString(Path.of("schemas/findings.schema.json")));
+        assertEquals("[]", schema.validate(out.toString(), InputFormat.JSON).toString());
+        assertTrue(out.toString().contains("set leads[W82].pins 1>1 2>3 3>2 4>4"), out.toString());
+    }
+
+    /** Five of the six mistakes go; which strap to change on the sixth nobody can know from the list. */
+    @Test
+    void theMendedListIsANewFolderInTheOwnersHand(@TempDir Path folder) throws IOException {
+        Path own = folder.resolve("own");
+        Files.createDirectories(own);
+        for (String file : new String[] {"aircraft.json", "units.csv", "leads.csv"}) {
+            String text = Files.readString(Path.of("samples/linewarden-review", file));
+            String library =
+                    Path.of("samples/library/linewarden").toAbsolutePath().toString();
+            Files.writeString(
+                    own.resolve(file),
+                    file.equals("leads.csv")
+                            ? "# my list\n" + text
+                            : text.replace("\"../library/linewarden\"", "\"" + library + "\""));
+        }
+        Path mended = folder.resolve("mended");
+        assertEquals(ExitStatus.FINDINGS, run("check", own.toString(), "--repair", mended.toString()), err.toString());
+        assertTrue(out.toString().contains("5 repairs found"), out.toString());
+        List<String> before = Files.readAllLines(own.resolve("leads.csv"));
+        List<String> after = Files.readAllLines(mended.resolve("leads.csv"));
+        assertEquals("# my list", after.get(0));
+        assertEquals(before.size() + 1, after.size());
+        assertEquals(3, after.stream().filter(line -> !before.contains(line)).count());
+        out.getBuffer().setLength(0);
+        assertEquals(ExitStatus.FINDINGS, run("check", mended.toString(), "--format", "line"));
+        assertEquals(
+                1, out.toString().lines().filter(line -> line.contains(": S")).count(), out.toString());
+        assertTrue(out.toString().contains("S2 A08"), out.toString());
+        assertEquals(ExitStatus.WRONG_INPUT, run("check", own.toString(), "--repair", mended.toString()));
+        assertTrue(err.toString().contains("there is something already"), err.toString());
     }
 
     @Test

@@ -12,6 +12,8 @@ import ringout.finding.Place;
 import ringout.finding.Report;
 import ringout.model.Aircraft;
 import ringout.model.Datum;
+import ringout.present.lines.RepairChange;
+import ringout.repair.Repair;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.json.JsonFactory;
 
@@ -20,16 +22,23 @@ public final class FindingsJson {
     private static final JsonFactory FACTORY = new JsonFactory();
 
     private final JsonGenerator json;
+    private final List<RepairChange> repairs;
 
-    private FindingsJson(JsonGenerator json) {
+    private FindingsJson(JsonGenerator json, List<RepairChange> repairs) {
         this.json = json;
+        this.repairs = repairs;
     }
 
     /** The whole report, ending in \n. */
     public static String of(Aircraft aircraft, Report report, String version) {
+        return of(aircraft, report, List.of(), version);
+    }
+
+    /** The whole report with the repairs that were looked for, ending in \n. */
+    public static String of(Aircraft aircraft, Report report, List<RepairChange> repairs, String version) {
         StringWriter text = new StringWriter();
         try (JsonGenerator json = FACTORY.createGenerator(new Layout(), text)) {
-            new FindingsJson(json).report(aircraft, report, version);
+            new FindingsJson(json, repairs).report(aircraft, report, version);
         }
         return text.append('\n').toString();
     }
@@ -123,7 +132,19 @@ public final class FindingsJson {
         json.writeStringProperty("meter", finding.meter());
         json.writeObjectPropertyStart("fix");
         json.writeStringProperty("words", finding.fix());
+        repairs.stream()
+                .map(RepairChange::repair)
+                .filter(repair -> repair.finding().equals(finding.id()))
+                .forEach(this::repair);
         json.writeEndObject();
+    }
+
+    private void repair(Repair repair) {
+        words("edits", repair.edits().stream().map(EditText::of).toList());
+        words("changes", repair.words());
+        json.writeStringProperty("sureness", repair.sureness().words());
+        json.writeNumberProperty("others", repair.others());
+        json.writeStringProperty("decide", repair.decide());
     }
 
     private void place(Place place) {

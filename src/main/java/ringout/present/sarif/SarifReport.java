@@ -11,6 +11,7 @@ import ringout.finding.Headline;
 import ringout.finding.Report;
 import ringout.finding.Severity;
 import ringout.present.json.Layout;
+import ringout.present.lines.RepairChange;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.json.JsonFactory;
 
@@ -29,15 +30,18 @@ public final class SarifReport {
             .map(check -> check.getClass().getAnnotation(CheckInfo.class).code())
             .toList();
 
-    private SarifReport(JsonGenerator json) {
+    private final List<RepairChange> repairs;
+
+    private SarifReport(JsonGenerator json, List<RepairChange> repairs) {
         this.json = json;
+        this.repairs = repairs;
     }
 
-    /** The whole log, ending in \n. */
-    public static String of(Report report, String version) {
+    /** The whole log, ending in \n; repairs that were looked for stand with their results as fixes. */
+    public static String of(Report report, List<RepairChange> repairs, String version) {
         StringWriter text = new StringWriter();
         try (JsonGenerator json = FACTORY.createGenerator(new Layout(), text)) {
-            new SarifReport(json).log(report, version);
+            new SarifReport(json, repairs).log(report, version);
         }
         return text.append('\n').toString();
     }
@@ -80,6 +84,13 @@ public final class SarifReport {
         json.writeEndObject();
         if (waived) {
             suppressed();
+        }
+        List<RepairChange> fixes = repairs.stream()
+                .filter(change -> change.repair().finding().equals(finding.id()))
+                .filter(change -> !change.lines().isEmpty())
+                .toList();
+        if (!fixes.isEmpty()) {
+            SarifFixes.of(json, fixes);
         }
         json.writeObjectPropertyStart("properties");
         properties(headline);

@@ -46,6 +46,11 @@ public final class TableCells {
         return columns.stream().map(Column::head).toList();
     }
 
+    /** What a column stands for. */
+    Column.Target target(int column) {
+        return columns.get(column).target();
+    }
+
     /** Positions of the columns that must be there even when no row says anything in them. */
     public boolean isNeeded(int column) {
         return columns.get(column).target() instanceof Column.Target.Own own

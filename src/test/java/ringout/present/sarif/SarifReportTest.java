@@ -33,13 +33,13 @@ class SarifReportTest {
     void everySampleIsValidByThePublishedSchema(String sample) throws IOException {
         assertEquals(
                 "[]",
-                schema().validate(SarifReport.of(report(sample), "1"), InputFormat.JSON)
+                schema().validate(SarifReport.of(report(sample), List.of(), "1"), InputFormat.JSON)
                         .toString());
     }
 
     @Test
     void theSchemaIsRead() throws IOException {
-        String log = SarifReport.of(report("starter"), "1").replace("\"2.1.0\"", "\"2.2.0\"");
+        String log = SarifReport.of(report("starter"), List.of(), "1").replace("\"2.1.0\"", "\"2.2.0\"");
         assertTrue(schema().validate(log, InputFormat.JSON).size() > 0);
     }
 
@@ -106,7 +106,7 @@ class SarifReportTest {
     }
 
     private static JsonNode log(Report report) {
-        return JSON.readTree(SarifReport.of(report, "1"));
+        return JSON.readTree(SarifReport.of(report, List.of(), "1"));
     }
 
     private static Schema schema() throws IOException {
