@@ -165,7 +165,7 @@ final class PowerModel {
             if (drawn.draw().isEmpty()) {
                 assumed.without(datum, unit);
             } else {
-                assumed.add(datum, unit, amount(drawn.draw().get()), "of its other figures");
+                assumed.add(datum, unit, amount(drawn.draw().get()), unit(drawn.draw().get()));
             }
         });
         if (drawn.draw().isPresent()) {
@@ -179,7 +179,14 @@ final class PowerModel {
         if (draw instanceof Draw.ConstantCurrent c) {
             return c.amps();
         }
-        return draw instanceof Draw.ConstantPower p ? p.watts() : 0;
+        return draw instanceof Draw.ConstantPower p ? p.watts() : ((Draw.Resistive) draw).ohms();
+    }
+
+    private static String unit(Draw draw) {
+        if (draw instanceof Draw.ConstantCurrent) {
+            return "A";
+        }
+        return draw instanceof Draw.ConstantPower ? "W" : "ohm";
     }
 
     private OptionalDouble nominal(PlacedLoad placed) {

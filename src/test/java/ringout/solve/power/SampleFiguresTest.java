@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import ringout.graph.Circuit;
 import ringout.graph.SmallAircraft;
+import ringout.graph.Wire;
 import ringout.model.Aircraft;
 import ringout.model.Datum;
 import ringout.model.Event;
@@ -183,5 +184,36 @@ class SampleFiguresTest {
         PowerFlow flow = Flows.flow(Flows.without(circuit, "absent", others), LoadCase.IDLE.with(PackCharge.MEASURED));
         near(38.7, flow.packs().get(0).amps());
         assertEquals(-flow.packs().get(0).amps(), flow.packs().get(1).amps(), 1e-9);
+    }
+
+    /** 3.37 milliohm of black lead beside 120 milliohm of signal return: 2.7 %, 0.76 A of 28; 2.8 A with 10 more in it. */
+    @Test
+    void signalReturnTakesItsShare() {
+        PowerFlow flow = Flows.flow(Flows.sample("linewarden"), LoadCase.AVERAGE.peaking(List.of("ESC1")));
+        near(28, Flows.load(flow, "ESC1").amps());
+        near(0.765, Math.abs(flow.amps(wire(flow, "W31", "ESC1-SIG-2"))));
+        near(28 - 0.765, Math.abs(flow.amps(Flows.wire(flow, "W21"))));
+    }
+
+    private static Wire wire(PowerFlow flow, String lead, String pin) {
+        int at = Flows.at(flow, pin);
+        return flow.circuit().wiring().wires().stream()
+                .filter(wire -> wire.lead().id().equals(lead) && (wire.fromPin() == at || wire.toPin() == at))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** With a black lead left off, all of the controller's current comes back through its signal lead. */
+    @Test
+    void withoutItsBlackLeadAControllerReturnsThroughItsSignalLead() {
+        Aircraft aircraft = SmallAircraft.sample("linewarden");
+        var leads = aircraft.leads().stream()
+                .filter(lead -> !lead.id().equals("W23"))
+                .toList();
+        PowerFlow flow = Flows.flow(
+                Flows.circuit(Shape.of(Aircraft.class).with(aircraft, "leads", leads)), LoadCase.AVERAGE);
+        double through = Math.abs(flow.amps(wire(flow, "W33", "ESC3-SIG-2")));
+        assertEquals(Flows.load(flow, "ESC3").amps(), through, 1e-9);
+        assertTrue(through > 2.2, "more than its 26 AWG carries");
     }
 }
