@@ -19,6 +19,9 @@ final class LoadFlow {
     /** Relative change of any current at which the iteration ends. */
     static final double SETTLED = 1e-12;
 
+    /** Relative change below which an iteration that gets no further is at the rounding of large networks. */
+    private static final double ROUNDED = 1e-10;
+
     private static final int INJECTIONS = 60;
     private static final int PATIENCE = 4;
     private static final double SLOW = 0.4;
@@ -183,10 +186,11 @@ final class LoadFlow {
             double[] asked = drawn(at, true);
             at = comeToRest(asked);
             double change = Math.max(converters.update(solution, at), relativeChange(asked, drawn(at, true)));
-            if (change <= SETTLED) {
+            boolean stalls = change > SLOW * before;
+            if (change <= SETTLED || (stalls && change <= ROUNDED)) {
                 return positive(at) && !switching.goesRound();
             }
-            if (i > PATIENCE && change > SLOW * before) {
+            if (i > PATIENCE && stalls) {
                 return false;
             }
             before = change;

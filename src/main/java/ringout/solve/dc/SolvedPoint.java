@@ -20,19 +20,18 @@ public final class SolvedPoint implements DcOutcome {
     private final double[] drawn;
     private final double[] drawVolts;
     private final ElementState[] states;
-    private final double certifiedGrowth;
+    private final LoadFlow flow;
     private final int weakest;
     private final int solves;
 
     SolvedPoint(CircuitNetwork circuit, Attempt.Settled settled, int solves) {
         this.circuit = circuit;
-        LoadFlow flow = settled.flow();
+        flow = settled.flow();
         solution = flow.solution();
         currents = solution.currents();
         drawn = flow.amps();
         drawVolts = flow.volts();
         states = States.of(circuit, settled);
-        certifiedGrowth = flow.certifiedGrowth();
         weakest = weakest(circuit, flow);
         this.solves = solves;
     }
@@ -125,7 +124,7 @@ public final class SolvedPoint implements DcOutcome {
      *     against one common node, observed for others; {@link DcSolver#loadMargin} computes the true margin
      */
     public double certifiedGrowth() {
-        return certifiedGrowth;
+        return flow.certifiedGrowth();
     }
 
     /** {@return the largest violation of Kirchhoff's current law at a node, relative to the largest current} */
