@@ -26,7 +26,9 @@ class ResistivityTest {
     }
 
     private static Wire wire(String more) {
-        return wiring("{\"id\": \"W1\", \"from\": \"U-THIN\", \"to\": \"U-FAT\"%s}".formatted(more)).wires().get(0);
+        return wiring("{\"id\": \"W1\", \"from\": \"U-THIN\", \"to\": \"U-FAT\"%s}".formatted(more))
+                .wires()
+                .get(0);
     }
 
     /** 4.4 m of 20 AWG: 0.1465 ohm, 0.1696 ohm at 60 degC. */
@@ -43,7 +45,8 @@ class ResistivityTest {
     @Test
     void drop() {
         double there = Resistivity.ohm(wire(", \"awg\": 18, \"lengthMm\": 1400"));
-        assertEquals(0.850, 12 * (2 * there + 4 * 0.003), 0.003, "the figure takes 21.0 milliohm a metre, 20.95 rounded");
+        assertEquals(
+                0.850, 12 * (2 * there + 4 * 0.003), 0.003, "the figure takes 21.0 milliohm a metre, 20.95 rounded");
     }
 
     @Test

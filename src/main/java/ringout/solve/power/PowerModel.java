@@ -165,7 +165,11 @@ final class PowerModel {
             if (drawn.draw().isEmpty()) {
                 assumed.without(datum, unit);
             } else {
-                assumed.add(datum, unit, amount(drawn.draw().get()), unit(drawn.draw().get()));
+                assumed.add(
+                        datum,
+                        unit,
+                        amount(drawn.draw().get()),
+                        unit(drawn.draw().get()));
             }
         });
         if (drawn.draw().isPresent()) {

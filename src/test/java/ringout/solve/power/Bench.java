@@ -60,7 +60,8 @@ final class Bench {
     }
 
     static String lead(String id, String from, String to) {
-        return "{\"id\": \"%s\", \"from\": \"%s\", \"to\": \"%s\", \"areaMm2\": 1, \"lengthMm\": 580}".formatted(id, from, to);
+        return "{\"id\": \"%s\", \"from\": \"%s\", \"to\": \"%s\", \"areaMm2\": 1, \"lengthMm\": 580}"
+                .formatted(id, from, to);
     }
 
     static String leads(String... ends) {

@@ -48,7 +48,8 @@ class ConservationTest {
     private static void assertConserved(Circuit circuit, LoadCase of) {
         PowerFlow flow = assertInstanceOf(PowerFlow.class, OperatingPoint.of(circuit, of));
         Wiring wiring = circuit.wiring();
-        double scale = 1 + flow.packs().stream().mapToDouble(p -> Math.abs(p.amps())).sum();
+        double scale =
+                1 + flow.packs().stream().mapToDouble(p -> Math.abs(p.amps())).sum();
         double taken = 0;
         for (int unit = 0; unit < wiring.directory().count(); unit++) {
             double into = 0;

@@ -55,7 +55,11 @@ class LoadDrawTest {
                  "leads": [%s]%s}
                 """.formatted(ALL, Bench.leads("A-P", "L2-S-1", "L2-S-2", "A-N"), EVENTS));
         Event event = circuit.wiring().aircraft().events().get(0);
-        assertEquals(9, Flows.load(Flows.flow(circuit, LoadCase.AVERAGE.during(event)), "L2").amps(), 1e-9);
+        assertEquals(
+                9,
+                Flows.load(Flows.flow(circuit, LoadCase.AVERAGE.during(event)), "L2")
+                        .amps(),
+                1e-9);
     }
 
     /** A peak below the average is no less than the average; a load that has none to tell draws its average. */
@@ -71,7 +75,8 @@ class LoadDrawTest {
         String watts = "{\"rail\": \"r\", \"averageW\": 24, \"law\": \"%s\"}";
         assertEquals(2, amps(watts.formatted("constant current"), LoadCase.AVERAGE), 1e-9);
         assertEquals(12 / 6.05, amps(watts.formatted("resistance"), LoadCase.AVERAGE), 1e-9);
-        assertEquals((12 - Math.sqrt(144 - 4.8)) / 0.1, amps(watts.formatted("constant power"), LoadCase.AVERAGE), 1e-9);
+        assertEquals(
+                (12 - Math.sqrt(144 - 4.8)) / 0.1, amps(watts.formatted("constant power"), LoadCase.AVERAGE), 1e-9);
         String amps = "{\"rail\": \"r\", \"averageA\": 2, \"law\": \"constant power\"}";
         assertEquals((12 - Math.sqrt(144 - 4.8)) / 0.1, amps(amps, LoadCase.AVERAGE), 1e-9);
     }
@@ -86,7 +91,8 @@ class LoadDrawTest {
         PowerFlow peak = Flows.flow(noPeak, LoadCase.PEAK);
         assertEquals(List.of("peak current on r of L: 2 A"), Bench.missing(peak));
         assertEquals(2, Flows.load(peak, "L").amps(), 1e-9);
-        assertEquals(List.of("current at rest on r of L: 2 A"), Bench.missing(OperatingPoint.of(noPeak, LoadCase.IDLE)));
+        assertEquals(
+                List.of("current at rest on r of L: 2 A"), Bench.missing(OperatingPoint.of(noPeak, LoadCase.IDLE)));
     }
 
     @Test

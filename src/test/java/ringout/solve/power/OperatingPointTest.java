@@ -67,7 +67,10 @@ class OperatingPointTest {
         assertEquals(0.9, collapse.margin(), 1e-6);
         assertEquals(6, Flows.load(collapse.last().orElseThrow(), "L").volts(), 0.02);
         assertEquals(0.9, OperatingPoint.margin(circuit, LoadCase.AVERAGE), 1e-6);
-        assertEquals(18, OperatingPoint.margin(Bench.loop("{\"rail\": \"r\", \"averageW\": 40}", ""), LoadCase.AVERAGE), 1e-5);
+        assertEquals(
+                18,
+                OperatingPoint.margin(Bench.loop("{\"rail\": \"r\", \"averageW\": 40}", ""), LoadCase.AVERAGE),
+                1e-5);
     }
 
     @Test
@@ -94,9 +97,21 @@ class OperatingPointTest {
     @Test
     void charge() {
         Circuit circuit = Bench.loop(Bench.amps(0), "");
-        assertEquals(12.6, Flows.load(Flows.flow(circuit, LoadCase.AVERAGE.with(PackCharge.FULL)), "L").volts(), EXACT);
-        assertEquals(9, Flows.load(Flows.flow(circuit, LoadCase.AVERAGE.with(PackCharge.EMPTY)), "L").volts(), EXACT);
-        assertEquals(11.4, Flows.load(Flows.flow(circuit, LoadCase.AVERAGE.with(PackCharge.cell(3.8))), "L").volts(), EXACT);
+        assertEquals(
+                12.6,
+                Flows.load(Flows.flow(circuit, LoadCase.AVERAGE.with(PackCharge.FULL)), "L")
+                        .volts(),
+                EXACT);
+        assertEquals(
+                9,
+                Flows.load(Flows.flow(circuit, LoadCase.AVERAGE.with(PackCharge.EMPTY)), "L")
+                        .volts(),
+                EXACT);
+        assertEquals(
+                11.4,
+                Flows.load(Flows.flow(circuit, LoadCase.AVERAGE.with(PackCharge.cell(3.8))), "L")
+                        .volts(),
+                EXACT);
     }
 
     /** With the plug pulled the lead still has 12 V, the consumer has none and no number is given for it. */
@@ -106,7 +121,8 @@ class OperatingPointTest {
         assertEquals(12, Flows.volts(flow, "W1@L-S-1", "W2@L-S-2"), EXACT);
         assertTrue(flow.floats(Flows.at(flow, "L-S-1")));
         assertInstanceOf(NodeVoltage.Floating.class, flow.voltage(Flows.at(flow, "L-S-2")));
-        assertTrue(flow.volts(Flows.at(flow, "L-S-1"), Flows.at(flow, "W2@L-S-2")).isEmpty());
+        assertTrue(
+                flow.volts(Flows.at(flow, "L-S-1"), Flows.at(flow, "W2@L-S-2")).isEmpty());
         assertEquals(0, flow.packs().get(0).amps());
         assertEquals(List.of(), flow.loads());
     }

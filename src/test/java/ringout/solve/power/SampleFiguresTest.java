@@ -210,8 +210,8 @@ class SampleFiguresTest {
         var leads = aircraft.leads().stream()
                 .filter(lead -> !lead.id().equals("W23"))
                 .toList();
-        PowerFlow flow = Flows.flow(
-                Flows.circuit(Shape.of(Aircraft.class).with(aircraft, "leads", leads)), LoadCase.AVERAGE);
+        PowerFlow flow =
+                Flows.flow(Flows.circuit(Shape.of(Aircraft.class).with(aircraft, "leads", leads)), LoadCase.AVERAGE);
         double through = Math.abs(flow.amps(wire(flow, "W33", "ESC3-SIG-2")));
         assertEquals(Flows.load(flow, "ESC3").amps(), through, 1e-9);
         assertTrue(through > 2.2, "more than its 26 AWG carries");

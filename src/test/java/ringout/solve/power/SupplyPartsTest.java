@@ -16,7 +16,8 @@ class SupplyPartsTest {
     /** The output resistance that a regulator without one gets makes this much difference. */
     private static final double STIFF = 1e-3;
 
-    private static final String A_L = "{\"ref\": \"A\", \"type\": \"PACK12\"}, {\"ref\": \"L\", \"type\": \"BOX12\", \"loads\": [%s]}";
+    private static final String A_L =
+            "{\"ref\": \"A\", \"type\": \"PACK12\"}, {\"ref\": \"L\", \"type\": \"BOX12\", \"loads\": [%s]}";
 
     private static PowerFlow flow(String inline, String units, String... ends) {
         return Flows.flow(
@@ -26,7 +27,8 @@ class SupplyPartsTest {
 
     private static Part part(PowerFlow flow, String name) {
         return flow.circuit().wiring().parts().stream()
-                .filter(p -> p.origin() instanceof Part.Inner i && i.part().name().equals(name))
+                .filter(p ->
+                        p.origin() instanceof Part.Inner i && i.part().name().equals(name))
                 .findFirst()
                 .orElseThrow();
     }
@@ -37,7 +39,12 @@ class SupplyPartsTest {
         PowerFlow flow = flow(
                 "",
                 A_L.formatted(Bench.amps(5)) + ", {\"ref\": \"B\", \"type\": \"PACK12\"}",
-                "A-P", "B-N", "B-P", "L-S-1", "L-S-2", "A-N");
+                "A-P",
+                "B-N",
+                "B-P",
+                "L-S-1",
+                "L-S-2",
+                "A-N");
         assertEquals(23.6, Flows.load(flow, "L").volts(), EXACT);
         assertEquals(5, flow.packs().get(0).amps(), EXACT);
         assertEquals(5, flow.packs().get(1).amps(), EXACT);
@@ -49,10 +56,8 @@ class SupplyPartsTest {
         String units = A_L.formatted(Bench.amps(5)) + ", {\"ref\": \"B\", \"type\": \"PACK12\"},"
                 + " {\"ref\": \"K\", \"type\": \"BAR\"}, {\"ref\": \"M\", \"type\": \"BAR\"}";
         PowerFlow flow = flow(
-                "",
-                units,
-                "A-P", "K-P1", "A-N", "K-N1", "B-P", "M-P1", "B-N", "M-N1", "M-P2", "K-P2", "M-N2", "K-N2", "K-P3",
-                "L-S-1", "K-N3", "L-S-2");
+                "", units, "A-P", "K-P1", "A-N", "K-N1", "B-P", "M-P1", "B-N", "M-N1", "M-P2", "K-P2", "M-N2", "K-N2",
+                "K-P3", "L-S-1", "K-N3", "L-S-2");
         assertEquals(3, flow.packs().get(0).amps(), EXACT);
         assertEquals(2, flow.packs().get(1).amps(), EXACT);
         assertEquals(12 - 3 * 0.04 - 5 * 0.03, Flows.load(flow, "L").volts(), EXACT);
@@ -61,7 +66,8 @@ class SupplyPartsTest {
     /** A sense resistor of 10 milliohm more: 12 - 4 * 0.07 V with the third wire; its heat is I^2 R. */
     @Test
     void senseResistor() {
-        PowerFlow flow = inline("{\"name\": \"X\", \"kind\": \"sense resistor\", \"from\": \"in\", \"to\": \"out\", \"rating\": {\"milliohm\": 10}}");
+        PowerFlow flow = inline(
+                "{\"name\": \"X\", \"kind\": \"sense resistor\", \"from\": \"in\", \"to\": \"out\", \"rating\": {\"milliohm\": 10}}");
         assertEquals(11.72, Flows.load(flow, "L").volts(), EXACT);
         assertEquals(4, flow.amps(part(flow, "X")), EXACT);
         assertEquals(0.16, flow.heat(part(flow, "X")), EXACT);
@@ -71,7 +77,8 @@ class SupplyPartsTest {
     @Test
     void fuseAndSwitch() {
         for (String kind : List.of("fuse", "switch", "link")) {
-            PowerFlow flow = inline("{\"name\": \"X\", \"kind\": \"%s\", \"from\": \"in\", \"to\": \"out\"}".formatted(kind));
+            PowerFlow flow =
+                    inline("{\"name\": \"X\", \"kind\": \"%s\", \"from\": \"in\", \"to\": \"out\"}".formatted(kind));
             assertEquals(11.76, Flows.load(flow, "L").volts(), EXACT, kind);
             assertEquals(4, flow.amps(part(flow, "X")), EXACT, kind);
             assertEquals(ElementState.WORKING, flow.state(part(flow, "X")));
@@ -90,11 +97,13 @@ class SupplyPartsTest {
     /** 0.5 V of a diode and 10 milliohm of it. */
     @Test
     void diode() {
-        PowerFlow flow = inline("{\"name\": \"X\", \"kind\": \"diode\", \"from\": \"in\", \"to\": \"out\", \"rating\": {\"forwardV\": 0.5, \"milliohm\": 10}}");
+        PowerFlow flow = inline(
+                "{\"name\": \"X\", \"kind\": \"diode\", \"from\": \"in\", \"to\": \"out\", \"rating\": {\"forwardV\": 0.5, \"milliohm\": 10}}");
         assertEquals(11.22, Flows.load(flow, "L").volts(), EXACT);
         assertEquals(4, flow.amps(part(flow, "X")), EXACT);
         assertEquals(4 * 0.54, flow.heat(part(flow, "X")), EXACT);
-        PowerFlow reversed = inline("{\"name\": \"X\", \"kind\": \"diode\", \"from\": \"out\", \"to\": \"in\", \"rating\": {\"forwardV\": 0.5}}");
+        PowerFlow reversed = inline(
+                "{\"name\": \"X\", \"kind\": \"diode\", \"from\": \"out\", \"to\": \"in\", \"rating\": {\"forwardV\": 0.5}}");
         assertEquals(ElementState.BLOCKING, reversed.state(part(reversed, "X")));
         assertEquals(0, Flows.load(reversed, "L").amps());
     }
@@ -103,7 +112,12 @@ class SupplyPartsTest {
         return flow(
                 part,
                 A_L.formatted(Bench.amps(4)) + ", {\"ref\": \"I\", \"type\": \"INLINE\"}",
-                "A-P", "I-A", "I-B", "L-S-1", "L-S-2", "A-N");
+                "A-P",
+                "I-A",
+                "I-B",
+                "L-S-1",
+                "L-S-2",
+                "A-N");
     }
 
     /** 4 A at 5 V is 20 W, at half efficiency 40 W, and 0.1 A at rest: I = 0.1 + 40 / (12 - 0.04 I). */
@@ -134,9 +148,10 @@ class SupplyPartsTest {
     }
 
     private static String regulated() {
-        return "{\"units\": [%s, {\"ref\": \"R\", \"type\": \"REG5V\"}], \"leads\": [%s]}".formatted(
-                A_L.formatted(Bench.amps(4)),
-                Bench.leads("A-P", "R-IN-1", "A-N", "R-IN-2", "R-OUT-1", "L-S-1", "R-OUT-2", "L-S-2"));
+        return "{\"units\": [%s, {\"ref\": \"R\", \"type\": \"REG5V\"}], \"leads\": [%s]}"
+                .formatted(
+                        A_L.formatted(Bench.amps(4)),
+                        Bench.leads("A-P", "R-IN-1", "A-N", "R-IN-2", "R-OUT-1", "L-S-1", "R-OUT-2", "L-S-2"));
     }
 
     /** A splice of 4 milliohm: each conductor has half of it; currents add up in it. */
@@ -154,6 +169,9 @@ class SupplyPartsTest {
         assertEquals(3, flow.amps(Flows.wire(flow, "W2")), EXACT);
         assertEquals(2, flow.amps(Flows.wire(flow, "W3")), EXACT);
         double atJoint = 12 - 5 * (0.020 + 0.010 + 0.002);
-        assertEquals(atJoint - 3 * (0.002 + 0.010 + 0.005 + 0.005 + 0.010), Flows.load(flow, "L").volts(), EXACT);
+        assertEquals(
+                atJoint - 3 * (0.002 + 0.010 + 0.005 + 0.005 + 0.010),
+                Flows.load(flow, "L").volts(),
+                EXACT);
     }
 }
