@@ -2,11 +2,9 @@ package ringout.graph;
 
 import java.util.BitSet;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
 import ringout.graph.index.IndexGraph;
 import ringout.model.End;
@@ -27,7 +25,7 @@ public final class Circuit {
     private final State state;
     private final BitSet broken;
     private final BitSet absent = new BitSet();
-    private final Set<Integer> pulledPins = new HashSet<>();
+    private final BitSet pulledPins = new BitSet();
     private final IndexGraph live;
     private final Nets nets;
     private final Map<Class<?>, Object> facts = new HashMap<>();
@@ -74,9 +72,7 @@ public final class Circuit {
     private void pull(String plug) {
         Site site = wiring.directory().resolve(new End(plug));
         if (site instanceof Site.OnPlug on) {
-            for (int pin = wiring.firstPin(on.unit(), on.plug()); pin < wiring.endPin(on.unit(), on.plug()); pin++) {
-                pulledPins.add(pin);
-            }
+            pulledPins.set(wiring.firstPin(on.unit(), on.plug()), wiring.endPin(on.unit(), on.plug()));
         }
     }
 
@@ -131,7 +127,7 @@ public final class Circuit {
 
     /** Whether the plug of a pin is mated in this state. */
     public boolean mated(int pin) {
-        return aboard(wiring.unitOf(pin)) && !pulledPins.contains(pin);
+        return aboard(wiring.unitOf(pin)) && !pulledPins.get(pin);
     }
 
     /** Whether a conductor is mated at both ends in this state. */

@@ -24,7 +24,7 @@ public final class Directory {
     private final List<String> names = new ArrayList<>();
     private final List<TypeLayout> layouts = new ArrayList<>();
     private final List<Boolean> known = new ArrayList<>();
-    private final Map<String, Integer> byName = new HashMap<>();
+    private final NameTable byName = new NameTable();
 
     /** Lists what is aboard. */
     public Directory(Aircraft aircraft) {
@@ -33,7 +33,8 @@ public final class Directory {
         aircraft.types().forEach(type -> types.computeIfAbsent(fold(type.name()), key -> new TypeLayout(type)));
         Map<String, TypeLayout> guessed = GuessedTypes.of(aircraft, types.keySet());
         for (Unit unit : aircraft.units()) {
-            TypeLayout layout = types.get(fold(unit.type()));
+            TypeLayout layout = types.get(unit.type());
+            layout = layout == null ? types.get(fold(unit.type())) : layout;
             known.add(layout != null);
             add(unit.ref(), layout != null ? layout : guessed.getOrDefault(unit.ref(), GuessedTypes.bare(unit.type())));
         }
@@ -45,7 +46,7 @@ public final class Directory {
     }
 
     private void add(String name, TypeLayout layout) {
-        byName.putIfAbsent(fold(name), names.size());
+        byName.add(name, names.size());
         names.add(name);
         layouts.add(layout);
     }
@@ -101,20 +102,21 @@ public final class Directory {
 
     /** A unit or joint by name. */
     public Optional<Integer> find(String name) {
-        return Optional.ofNullable(byName.get(fold(name)));
+        int unit = byName.find(name);
+        return unit < 0 ? Optional.empty() : Optional.of(unit);
     }
 
     /** What an end of a lead points to. */
     public Site resolve(End end) {
         String text = end.text().strip();
-        Integer whole = byName.get(fold(text));
-        if (whole != null) {
+        int whole = byName.find(text);
+        if (whole >= 0) {
             return alone(whole);
         }
         for (int i = text.length() - 1; i > 0; i--) {
             if (SEPARATORS.indexOf(text.charAt(i)) >= 0) {
-                Integer unit = byName.get(fold(text.substring(0, i).strip()));
-                if (unit != null) {
+                int unit = byName.find(text, 0, i);
+                if (unit >= 0) {
                     return within(unit, text.substring(i + 1).strip());
                 }
             }
@@ -138,7 +140,7 @@ public final class Directory {
         }
         for (int i = rest.length() - 1; i > 0; i--) {
             if (SEPARATORS.indexOf(rest.charAt(i)) >= 0) {
-                int found = layout.plug(rest.substring(0, i).strip());
+                int found = layout.plug(rest, 0, i);
                 if (found >= 0) {
                     return pin(unit, found, rest.substring(i + 1).strip());
                 }

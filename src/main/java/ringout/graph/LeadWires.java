@@ -123,7 +123,7 @@ final class LeadWires {
             int pinA = pin(lead, a, pair.from(), true);
             int pinB = pin(lead, b, pair.to(), false);
             if (pinA >= 0 && pinB >= 0) {
-                add(a.unit(), pinA, b.unit(), pinB, Optional.ofNullable(own.get(pair.from() + ">" + pair.to())));
+                add(a.unit(), pinA, b.unit(), pinB, own(own, pair.from(), pair.to()));
             }
         }
     }
@@ -137,6 +137,10 @@ final class LeadWires {
             byPair.put(conductor.pins().toString(), conductor);
         }
         return byPair;
+    }
+
+    private static Optional<Conductor> own(Map<String, Conductor> own, String from, String to) {
+        return own.isEmpty() ? Optional.empty() : Optional.ofNullable(own.get(from + ">" + to));
     }
 
     private int pin(Lead lead, Site.OnPlug site, String name, boolean from) {
@@ -162,7 +166,7 @@ final class LeadWires {
             String number = layoutA.pin(pinA).number();
             int pinB = layoutB.pin(b.plug(), number);
             if (pinB >= 0 && fitted(layoutA, pinA) && fitted(layoutB, pinB)) {
-                add(a.unit(), pinA, b.unit(), pinB, Optional.ofNullable(own.get(number + ">" + number)));
+                add(a.unit(), pinA, b.unit(), pinB, own(own, number, number));
             }
         }
     }

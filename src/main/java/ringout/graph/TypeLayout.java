@@ -1,10 +1,8 @@
 package ringout.graph;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import ringout.model.BusPort;
@@ -26,13 +24,16 @@ public final class TypeLayout {
     private final int[] pointOfPin;
     private final int[] plugStart;
     private final Map<String, Integer> points = new LinkedHashMap<>();
-    private final Map<String, Integer> plugByName = new HashMap<>();
-    private final List<Map<String, Integer>> pinByName = new ArrayList<>();
+    private final List<String> pointNames;
+    private final NameTable plugByName = new NameTable();
+    private final List<PinNames> pinByName = new ArrayList<>();
+    private final Map<String, BusPort> ports = new LinkedHashMap<>();
     private final List<BusPort> busPorts;
 
     /** Lays out a type. */
     public TypeLayout(UnitType type) {
         this.type = type;
+        type.ports().forEach(port -> ports.putIfAbsent(port.name(), port));
         List<Plug> plugs = type.plugs();
         plugStart = new int[plugs.size() + 1];
         for (int p = 0; p < plugs.size(); p++) {
@@ -50,29 +51,14 @@ public final class TypeLayout {
         }
         innerPoints();
         busPorts = findBusPorts();
+        pointNames = List.copyOf(points.keySet());
     }
 
     private void name(Plug plug, int index) {
-        plugByName.putIfAbsent(fold(plug.name()), index);
-        plug.printedName().known().ifPresent(name -> plugByName.putIfAbsent(fold(name), index));
-        plug.aliases().forEach(name -> plugByName.putIfAbsent(fold(name), index));
-        Map<String, Integer> names = new HashMap<>();
-        int start = plugStart[index];
-        for (int i = 0; i < plug.pins().size(); i++) {
-            names.putIfAbsent(fold(plug.pins().get(i).number()), start + i);
-        }
-        for (int i = 0; i < plug.pins().size(); i++) {
-            int pin = start + i;
-            plug.pins().get(i).name().known().ifPresent(name -> names.putIfAbsent(fold(name), pin));
-        }
-        for (int i = 0; i < plug.pins().size(); i++) {
-            legName(names, plug.pins().get(i), start + i);
-        }
-        pinByName.add(names);
-    }
-
-    private static void legName(Map<String, Integer> names, Pin pin, int index) {
-        pin.role().known().flatMap(TypeLayout::leg).ifPresent(leg -> names.putIfAbsent(fold(leg), index));
+        plugByName.add(plug.name(), index);
+        plug.printedName().known().ifPresent(name -> plugByName.add(name, index));
+        plug.aliases().forEach(name -> plugByName.add(name, index));
+        pinByName.add(new PinNames(plug.pins(), plugStart[index]));
     }
 
     /** The short name of a bus leg, also accepted as a pin name. */
@@ -171,7 +157,7 @@ public final class TypeLayout {
 
     /** Names of the points inside, in order. */
     public List<String> points() {
-        return List.copyOf(points.keySet());
+        return pointNames;
     }
 
     /** Number of points inside. */
@@ -186,14 +172,17 @@ public final class TypeLayout {
 
     /** A plug by any of its names, or -1. */
     public int plug(String name) {
-        Integer plug = plugByName.get(fold(name));
-        return plug == null ? -1 : plug;
+        return plugByName.find(name);
+    }
+
+    /** A plug by the name that a part of a text is, or -1. */
+    int plug(String text, int start, int end) {
+        return plugByName.find(text, start, end);
     }
 
     /** A pin of a plug by number, name or leg, or -1. */
     public int pin(int plug, String name) {
-        Integer pin = pinByName.get(plug).get(fold(name));
-        return pin == null ? -1 : pin;
+        return pinByName.get(plug).find(name);
     }
 
     /** A pin written PLUG-PIN, if there is one. */
@@ -209,12 +198,7 @@ public final class TypeLayout {
 
     /** A bus port of the type by name. */
     public Optional<BusPort> port(String name) {
-        for (BusPort port : type.ports()) {
-            if (port.name().equals(name)) {
-                return Optional.of(port);
-            }
-        }
-        return Optional.empty();
+        return Optional.ofNullable(ports.get(name));
     }
 
     /**
@@ -226,24 +210,19 @@ public final class TypeLayout {
     }
 
     private List<BusPort> findBusPorts() {
-        Map<String, BusPort> ports = new LinkedHashMap<>();
-        type.ports().forEach(port -> ports.putIfAbsent(port.name(), port));
+        Map<String, BusPort> found = new LinkedHashMap<>(ports);
         for (int i = 0; i < pins.size(); i++) {
             if (pins.get(i).role().is(PinRole.CAN_H) || pins.get(i).role().is(PinRole.CAN_L)) {
                 String name =
                         pins.get(i).inside().or(type.plugs().get(plugOfPin[i]).name());
-                ports.computeIfAbsent(name, TypeLayout::undescribed);
+                found.computeIfAbsent(name, TypeLayout::undescribed);
             }
         }
-        return List.copyOf(ports.values());
+        return List.copyOf(found.values());
     }
 
     private static BusPort undescribed(String name) {
         Shape<BusPort> shape = Shape.of(BusPort.class);
         return shape.with(shape.empty(), "name", name);
-    }
-
-    private static String fold(String name) {
-        return name.toUpperCase(Locale.ROOT);
     }
 }

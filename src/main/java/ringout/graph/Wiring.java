@@ -1,5 +1,6 @@
 package ringout.graph;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import ringout.graph.index.IndexGraph;
@@ -16,6 +17,8 @@ import ringout.model.Unit;
  * conductors. Edges: see {@link EdgeKind}. A conductor with a fuse is contact, fuse, middle, conductor, contact.
  */
 public final class Wiring {
+    private static final int[] NO_WIRES = {};
+
     private final Directory directory;
     private final LeadWires leadWires;
     private final int[] pinStart;
@@ -27,7 +30,8 @@ public final class Wiring {
     private final EdgeKind[] kinds;
     private final int[] refs;
     private final IndexGraph graph;
-    private final int[][] wiresOfPin;
+    private final int[] wireStarts;
+    private final int[] wiresOfPins;
     private final WireEdges wireEdges;
 
     Wiring(WiringBuilder built) {
@@ -42,7 +46,8 @@ public final class Wiring {
         kinds = built.edges.kinds();
         refs = built.edges.refs();
         graph = built.edges.graph(built.vertexCount);
-        wiresOfPin = built.wiresOfPin();
+        wireStarts = built.wireStarts();
+        wiresOfPins = built.wiresOfPins(wireStarts);
         wireEdges = new WireEdges(wires.size(), kinds, refs);
     }
 
@@ -217,7 +222,9 @@ public final class Wiring {
 
     /** Numbers of the wires at a pin, in the order of the rows. */
     public int[] wiresAt(int pin) {
-        return wiresOfPin[pin];
+        int start = wireStarts[pin];
+        int end = wireStarts[pin + 1];
+        return start == end ? NO_WIRES : Arrays.copyOfRange(wiresOfPins, start, end);
     }
 
     /** UNIT-PLUG of a plug. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import ringout.model.BusPort;
+import ringout.model.Datum;
 import ringout.model.FuseEnd;
 import ringout.model.InnerPart;
 import ringout.model.Lead;
@@ -14,8 +15,6 @@ import ringout.model.UnitType;
 
 /** Gives every pin, point and conductor its vertex and lays the edges. */
 final class WiringBuilder {
-    private static final int[] NO_WIRES = {};
-
     final Directory directory;
     final LeadWires leadWires;
     final int[] pinStart;
@@ -70,12 +69,10 @@ final class WiringBuilder {
         int toEnd = fromEnd + 1;
         wires.add(new Wire(w, pairing.lead(), lead, pairing.own(), fromPin, toPin, fromEnd, toEnd));
         edges.add(EdgeKind.CONTACT, fromPin, fromEnd, w);
-        Optional<Double> fuse =
-                lead.fuseA().isKnown() && supply(pairing) ? lead.fuseA().known() : Optional.empty();
-        if (fuse.isEmpty()) {
-            edges.add(EdgeKind.CONDUCTOR, fromEnd, toEnd, w);
+        if (lead.fuseA() instanceof Datum.Known<Double> fuse && supply(pairing)) {
+            fused(w, lead, fromEnd, toEnd, fuse.value());
         } else {
-            fused(w, lead, fromEnd, toEnd, fuse.get());
+            edges.add(EdgeKind.CONDUCTOR, fromEnd, toEnd, w);
         }
         edges.add(EdgeKind.CONTACT, toEnd, toPin, w);
     }
@@ -85,13 +82,7 @@ final class WiringBuilder {
     }
 
     private boolean supply(int unit, int pin) {
-        return directory
-                .layout(unit)
-                .pin(pin)
-                .role()
-                .known()
-                .map(WiringBuilder::supply)
-                .orElse(false);
+        return directory.layout(unit).pin(pin).role() instanceof Datum.Known<PinRole> role && supply(role.value());
     }
 
     private static boolean supply(PinRole role) {
@@ -192,20 +183,26 @@ final class WiringBuilder {
         }
     }
 
-    int[][] wiresOfPin() {
-        int[] count = new int[pinStart[directory.count()]];
+    /** Where the wires of each pin start in {@link #wiresOfPins}; one entry more than there are pins. */
+    int[] wireStarts() {
+        int[] starts = new int[pinStart[directory.count()] + 1];
         for (Wire wire : wires) {
-            count[wire.fromPin()]++;
-            count[wire.toPin()]++;
+            starts[wire.fromPin() + 1]++;
+            starts[wire.toPin() + 1]++;
         }
-        int[][] at = new int[count.length][];
-        for (int p = 0; p < count.length; p++) {
-            at[p] = count[p] == 0 ? NO_WIRES : new int[count[p]];
+        for (int p = 1; p < starts.length; p++) {
+            starts[p] += starts[p - 1];
         }
-        for (int w = wires.size() - 1; w >= 0; w--) {
-            Wire wire = wires.get(w);
-            at[wire.toPin()][--count[wire.toPin()]] = w;
-            at[wire.fromPin()][--count[wire.fromPin()]] = w;
+        return starts;
+    }
+
+    /** The wires of each pin, pin after pin, in the order of the rows. */
+    int[] wiresOfPins(int[] starts) {
+        int[] next = starts.clone();
+        int[] at = new int[2 * wires.size()];
+        for (Wire wire : wires) {
+            at[next[wire.fromPin()]++] = wire.index();
+            at[next[wire.toPin()]++] = wire.index();
         }
         return at;
     }
