@@ -25,8 +25,19 @@ final class BusPart {
         return Row.of("port", port, "address", address, "rateKbit", rate, "terminator", terminator);
     }
 
-    /** Declares a bus. */
+    /** Declares a bus and what its members send. */
     static void declare(Zone zone, String name, int rate, List<String> members) {
+        for (String member : members) {
+            if (!member.endsWith(":TCAN")) {
+                String sender = member.substring(0, member.indexOf(':'));
+                zone.sink()
+                        .add(
+                                "messages",
+                                Row.of("name", "state of " + sender, "bus", name, "sender", sender, "bytes", 8)
+                                        .with("extended", true, "priority", 16, "periodMs", 100)
+                                        .with("jitterMs", 0.2, "deadlineMs", 100));
+            }
+        }
         zone.sink()
                 .add(
                         "buses",

@@ -170,7 +170,8 @@ final class DrivePart {
             left--;
             zone.loom()
                     .join(left == 0 ? "drive chain end" : "drive chain", before, from, setting.drive(), "bus1", cable);
-            Row port = BusPart.port("ECAN", 20 + left, 1000, left == 0 ? "on" : "off");
+            Row port =
+                    BusPart.port("ECAN", 20 + setting.rotor().number() - ring.first(), 1000, left == 0 ? "on" : "off");
             row(setting, List.of(port), setting.rotor().number());
             members.add(setting.drive().ref() + ":ECAN");
             before = setting.drive();

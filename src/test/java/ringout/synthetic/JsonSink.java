@@ -15,7 +15,8 @@ import tools.jackson.core.json.JsonFactory;
 /** Keeps each list of an aircraft as JSON and writes them all as one file. */
 class JsonSink implements Sink {
     private static final JsonFactory FACTORY = new JsonFactory();
-    private static final List<String> TOP = List.of("types", "units", "leads", "joints", "buses", "functions");
+    private static final List<String> TOP =
+            List.of("types", "units", "leads", "joints", "buses", "messages", "functions");
 
     private final Map<String, ListOfRows> lists = new LinkedHashMap<>();
 
