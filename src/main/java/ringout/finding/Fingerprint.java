@@ -22,16 +22,24 @@ import ringout.text.Span;
 public final class Fingerprint {
     private static final int LENGTH = 8;
 
+    private final Aircraft aircraft;
     private final Map<String, Object> rows = new HashMap<>();
 
     /** Knows the rows of an aircraft. */
     public Fingerprint(Aircraft aircraft) {
-        for (Lead lead : aircraft.leads()) {
-            rows.put(lead.id(), lead);
+        this.aircraft = aircraft;
+    }
+
+    private Map<String, Object> rows() {
+        if (rows.isEmpty()) {
+            for (Lead lead : aircraft.leads()) {
+                rows.put(lead.id(), lead);
+            }
+            for (Unit unit : aircraft.units()) {
+                rows.put(unit.ref(), unit);
+            }
         }
-        for (Unit unit : aircraft.units()) {
-            rows.put(unit.ref(), unit);
-        }
+        return rows;
     }
 
     /** The print of the rows of a finding: first eight digits of the SHA-256 of their values. */
@@ -40,7 +48,7 @@ public final class Fingerprint {
         TreeSet<String> names = new TreeSet<>();
         finding.at().forEach(place -> names.add(place.row()));
         for (String name : names) {
-            Object row = rows.get(name);
+            Object row = rows().get(name);
             if (row != null) {
                 write(row, text);
             }

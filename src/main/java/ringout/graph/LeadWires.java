@@ -172,7 +172,7 @@ final class LeadWires {
     }
 
     private static boolean fitted(TypeLayout layout, int pin) {
-        return !layout.pin(pin).role().is(PinRole.NONE);
+        return layout.role(pin) != PinRole.NONE;
     }
 
     private void add(int unitA, int pinA, int unitB, int pinB, Optional<Conductor> own) {

@@ -80,7 +80,9 @@ final class NameTable {
     }
 
     private static boolean same(String name, String text, int start, int end) {
-        return name.length() == end - start && name.regionMatches(true, 0, text, start, end - start);
+        int length = end - start;
+        return name.length() == length
+                && (text.startsWith(name, start) || name.regionMatches(true, 0, text, start, length));
     }
 
     /** One letter for both cases, as {@link String#regionMatches(boolean, int, String, int, int)} sees them. */

@@ -5,7 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import ringout.model.BusPort;
+import ringout.model.Datum;
 import ringout.model.PassThrough;
 import ringout.model.Pin;
 import ringout.model.PinRole;
@@ -20,6 +22,7 @@ import ringout.model.shape.Shape;
 public final class TypeLayout {
     private final UnitType type;
     private final List<Pin> pins = new ArrayList<>();
+    private final @Nullable PinRole[] roles;
     private final int[] plugOfPin;
     private final int[] pointOfPin;
     private final int[] plugStart;
@@ -40,6 +43,10 @@ public final class TypeLayout {
             pins.addAll(plugs.get(p).pins());
             plugStart[p + 1] = pins.size();
             name(plugs.get(p), p);
+        }
+        roles = new PinRole[pins.size()];
+        for (int i = 0; i < roles.length; i++) {
+            roles[i] = pins.get(i).role() instanceof Datum.Known<PinRole> known ? known.value() : null;
         }
         plugOfPin = new int[pins.size()];
         pointOfPin = new int[pins.size()];
@@ -133,6 +140,16 @@ public final class TypeLayout {
     /** A pin. */
     public Pin pin(int index) {
         return pins.get(index);
+    }
+
+    /** The role of a pin; nothing when it is not known. */
+    @Nullable PinRole role(int index) {
+        return roles[index];
+    }
+
+    /** Copies the roles of all pins into a longer row. */
+    void copyRoles(@Nullable PinRole[] into, int start) {
+        System.arraycopy(roles, 0, into, start, roles.length);
     }
 
     /** The plug a pin belongs to. */

@@ -3,6 +3,7 @@ package ringout.graph;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import ringout.graph.index.IndexGraph;
 import ringout.model.Aircraft;
 import ringout.model.Pin;
@@ -25,6 +26,7 @@ public final class Wiring {
     private final int[] pointStart;
     private final int[] unitOfPin;
     private final int[] unitOfPoint;
+    private final @Nullable PinRole[] roleOfPin;
     private final List<Wire> wires;
     private final List<Part> parts;
     private final EdgeKind[] kinds;
@@ -41,6 +43,7 @@ public final class Wiring {
         pointStart = built.pointStart;
         unitOfPin = built.unitOfPin();
         unitOfPoint = built.unitOfPoint();
+        roleOfPin = built.roleOfPin();
         wires = List.copyOf(built.wires);
         parts = List.copyOf(built.parts);
         kinds = built.edges.kinds();
@@ -192,12 +195,12 @@ public final class Wiring {
 
     /** The role of a pin vertex, if known. */
     public Optional<PinRole> role(int pin) {
-        return pin(pin).role().known();
+        return Optional.ofNullable(roleOfPin[pin]);
     }
 
     /** Whether a pin is known to have a role. */
     public boolean is(int pin, PinRole role) {
-        return pin(pin).role().is(role);
+        return roleOfPin[pin] == role;
     }
 
     /** Number of the plug of a pin within its type. */

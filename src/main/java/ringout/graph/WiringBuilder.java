@@ -3,6 +3,7 @@ package ringout.graph;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import ringout.model.BusPort;
 import ringout.model.Datum;
 import ringout.model.FuseEnd;
@@ -82,7 +83,8 @@ final class WiringBuilder {
     }
 
     private boolean supply(int unit, int pin) {
-        return directory.layout(unit).pin(pin).role() instanceof Datum.Known<PinRole> role && supply(role.value());
+        PinRole role = directory.layout(unit).role(pin);
+        return role != null && supply(role);
     }
 
     private static boolean supply(PinRole role) {
@@ -167,6 +169,15 @@ final class WiringBuilder {
         int[] unitOf = new int[pinStart[directory.count()]];
         fill(unitOf, pinStart, 0);
         return unitOf;
+    }
+
+    /** The role of each pin; nothing where it is not known. */
+    @Nullable PinRole[] roleOfPin() {
+        PinRole[] roles = new PinRole[pinStart[directory.count()]];
+        for (int u = 0; u < directory.count(); u++) {
+            directory.layout(u).copyRoles(roles, pinStart[u]);
+        }
+        return roles;
     }
 
     int[] unitOfPoint() {

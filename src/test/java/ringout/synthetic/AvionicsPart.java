@@ -59,6 +59,11 @@ final class AvionicsPart {
         zone.setting(port(zone.controller(), socket, "data", 57600, false));
         Cable cable = Cable.signal("serial", zone.dice().between(200, 700));
         zone.loom().join("serial", zone.controller(), socket, device, "u", cable, CROSSED);
+        zone.sink()
+                .add(
+                        "functions",
+                        Row.of("name", "data of " + device.ref(), "flightCritical", false)
+                                .with("chain", List.of(device.ref(), zone.controller().ref())));
     }
 
     /** Sensors on I2C behind a splice, all addresses different. */

@@ -47,7 +47,7 @@ public final class ReturnFarAway implements Check {
     private static final long SIGNALS = NetRoles.DRIVERS | NetRoles.RECEIVERS | NetRoles.bits(PinRole.SCL, PinRole.SDA);
 
     /** Two units and what ties their leads together: a bundle, or one lead. */
-    private record Way(int low, int high, String bundle) {}
+    private record Way(int low, int high, boolean bundled, String name) {}
 
     @Override
     public void look(Situation at, Outcomes out) {
@@ -71,7 +71,7 @@ public final class ReturnFarAway implements Check {
             out.looked();
             if (!returns.contains(way)
                     && References.of(at.circuit()).same(zero(at, wires, true), zero(at, wires, false))) {
-                bare.computeIfAbsent(new Way(way.low(), way.high(), ""), key -> new ArrayList<>())
+                bare.computeIfAbsent(new Way(way.low(), way.high(), false, ""), key -> new ArrayList<>())
                         .addAll(wires.values());
             }
         });
@@ -88,12 +88,9 @@ public final class ReturnFarAway implements Check {
     private static Way way(Situation at, Wire wire) {
         int a = at.wiring().unitOf(wire.fromPin());
         int b = at.wiring().unitOf(wire.toPin());
-        String bundle = wire.lead()
-                .bundle()
-                .known()
-                .map(name -> "bundle " + name)
-                .orElse("lead " + wire.lead().id());
-        return new Way(Math.min(a, b), Math.max(a, b), bundle);
+        boolean bundled = wire.lead().bundle().isKnown();
+        String name = bundled ? wire.lead().bundle().or("") : wire.lead().id();
+        return new Way(Math.min(a, b), Math.max(a, b), bundled, name);
     }
 
     private static boolean zero(Situation at, NetRoles roles, Wire wire) {

@@ -4,10 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntConsumer;
 import ringout.graph.Circuit;
+import ringout.graph.Nets;
 import ringout.graph.Wiring;
-import ringout.model.Datum;
 import ringout.model.NamedFrom;
-import ringout.model.Pin;
 import ringout.model.PinRole;
 
 /**
@@ -31,18 +30,21 @@ public final class NetRoles {
     private static final int UNKNOWN = 63;
 
     private final Circuit circuit;
+    private final long[] roleOfPin;
     private final long[] roles;
     private final int[] drivers;
 
     private NetRoles(Circuit circuit) {
         this.circuit = circuit;
         Wiring wiring = circuit.wiring();
+        this.roleOfPin = new long[wiring.pinCount()];
         this.roles = new long[circuit.nets().count()];
         this.drivers = new int[roles.length];
         for (int pin = 0; pin < wiring.pinCount(); pin++) {
             if (circuit.aboard(wiring.unitOf(pin))) {
                 int net = circuit.nets().of(pin);
                 long bit = bit(wiring, pin);
+                roleOfPin[pin] = bit;
                 roles[net] |= bit;
                 drivers[net] += (bit & DRIVERS) == 0 ? 0 : 1;
             }
@@ -55,16 +57,12 @@ public final class NetRoles {
     }
 
     private static long bit(Wiring wiring, int pin) {
-        Pin record = wiring.pin(pin);
-        if (!(record.role() instanceof Datum.Known<PinRole> known)) {
-            return 1L << UNKNOWN;
+        boolean out = wiring.is(pin, PinRole.SERIAL_OUT);
+        if (out || wiring.is(pin, PinRole.SERIAL_IN)) {
+            boolean turned = wiring.pin(pin).namedFrom().is(NamedFrom.PEER);
+            return bit(out != turned ? PinRole.SERIAL_OUT : PinRole.SERIAL_IN);
         }
-        boolean turned = record.namedFrom().is(NamedFrom.PEER);
-        return switch (known.value()) {
-            case SERIAL_OUT -> bit(turned ? PinRole.SERIAL_IN : PinRole.SERIAL_OUT);
-            case SERIAL_IN -> bit(turned ? PinRole.SERIAL_OUT : PinRole.SERIAL_IN);
-            default -> bit(known.value());
-        };
+        return wiring.role(pin).map(NetRoles::bit).orElse(1L << UNKNOWN);
     }
 
     @SuppressWarnings("EnumOrdinal") // a set of bits within one run; never stored
@@ -79,6 +77,11 @@ public final class NetRoles {
             set |= bit(role);
         }
         return set;
+    }
+
+    /** The role a pin acts in, as a set of one; none when its unit is not aboard, a mark when it is not known. */
+    long of(int pin) {
+        return roleOfPin[pin];
     }
 
     /** Whether a net has a pin of any of the roles. */
@@ -123,9 +126,13 @@ public final class NetRoles {
     /** The pins of a net that have any of the roles, ascending, units aboard only. */
     public List<Integer> pins(int net, long of) {
         List<Integer> found = new ArrayList<>();
-        for (int pin : circuit.nets().pins(net)) {
-            if ((bit(circuit.wiring(), pin) & of) != 0
-                    && circuit.aboard(circuit.wiring().unitOf(pin))) {
+        Nets nets = circuit.nets();
+        for (int i = 0; i < nets.size(net); i++) {
+            int pin = nets.member(net, i);
+            if (pin >= roleOfPin.length) {
+                break;
+            }
+            if ((roleOfPin[pin] & of) != 0) {
                 found.add(pin);
             }
         }
