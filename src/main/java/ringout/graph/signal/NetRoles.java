@@ -79,11 +79,6 @@ public final class NetRoles {
         return set;
     }
 
-    /** The role a pin acts in, as a set of one; none when its unit is not aboard, a mark when it is not known. */
-    long of(int pin) {
-        return roleOfPin[pin];
-    }
-
     /** Whether a net has a pin of any of the roles. */
     public boolean any(int net, long of) {
         return (roles[net] & of) != 0;
