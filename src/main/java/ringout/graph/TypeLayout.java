@@ -143,7 +143,8 @@ public final class TypeLayout {
     }
 
     /** The role of a pin; nothing when it is not known. */
-    @Nullable PinRole role(int index) {
+    @Nullable
+    PinRole role(int index) {
         return roles[index];
     }
 

@@ -172,7 +172,8 @@ final class WiringBuilder {
     }
 
     /** The role of each pin; nothing where it is not known. */
-    @Nullable PinRole[] roleOfPin() {
+    @Nullable
+    PinRole[] roleOfPin() {
         PinRole[] roles = new PinRole[pinStart[directory.count()]];
         for (int u = 0; u < directory.count(); u++) {
             directory.layout(u).copyRoles(roles, pinStart[u]);

@@ -72,7 +72,8 @@ public sealed interface Datum<T> {
 
     /** Whether there is a value and it equals the given one. */
     default boolean is(T wanted) {
-        return this instanceof Known<T> known && (known.value() == wanted || known.value().equals(wanted));
+        return this instanceof Known<T> known
+                && (known.value() == wanted || known.value().equals(wanted));
     }
 
     /** The value, or the given one. Use only for display or where a missing value is harmless. */

@@ -63,7 +63,9 @@ final class AvionicsPart {
                 .add(
                         "functions",
                         Row.of("name", "data of " + device.ref(), "flightCritical", false)
-                                .with("chain", List.of(device.ref(), zone.controller().ref())));
+                                .with(
+                                        "chain",
+                                        List.of(device.ref(), zone.controller().ref())));
     }
 
     /** Sensors on I2C behind a splice, all addresses different. */
