@@ -18,6 +18,9 @@ import ringout.check.power.OutsideSupplyRange;
 import ringout.check.power.PolarityReversed;
 import ringout.check.power.RailOnSignal;
 import ringout.check.power.RailOnZero;
+import ringout.check.power.LinearRegulatorHot;
+import ringout.check.power.RegulatorInputOutOfRange;
+import ringout.check.power.RegulatorOverloaded;
 import ringout.check.power.ReturnMissing;
 import ringout.check.power.ReturnTooThin;
 import ringout.check.power.TwoSources;
@@ -113,7 +116,10 @@ public final class Catalogue {
             new NoSource(), // P05
             new TwoSources(), // P06
             new ReturnMissing(), // P09
-            new ReturnTooThin()); // P10
+            new ReturnTooThin(), // P10
+            new RegulatorOverloaded(), // P19
+            new RegulatorInputOutOfRange(), // P20
+            new LinearRegulatorHot()); // P21
 
     private static final List<Check> INSTALLATION = List.of(
             new WrongClampCount(), // M16

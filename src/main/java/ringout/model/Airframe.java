@@ -15,6 +15,7 @@ public record Airframe(
         @Doc("horizontal Earth field in microtesla") Datum<Double> earthFieldUt,
         @Doc("planned mission") Datum<Double> missionMin,
         @Doc("reserve asked for") Datum<Double> missionReserveMin,
+        @Doc("lowest temperature of the packs in flight") Datum<Double> coldestC,
         @Doc("current loops near the compass") List<CurrentLoop> loops,
         @Doc("lids and what they hide") List<Cover> covers,
         @Doc("zones with material and temperature") List<Zone> zones,

@@ -23,4 +23,6 @@ public record PartRating(
         @Doc("nominal voltage of a cell") Datum<Double> nominalV,
         @Doc("voltage of an empty cell") Datum<Double> emptyV,
         @Doc("chemistry of the cells") Datum<String> chemistry,
-        @Doc("melting integral of a fuse") Datum<Double> meltA2s) {}
+        @Doc("melting integral of a fuse") Datum<Double> meltA2s,
+        @Doc("heat a linear regulator can shed") Datum<Double> heatW,
+        @Doc("sits on a heat sink") Datum<Boolean> heatSink) {}

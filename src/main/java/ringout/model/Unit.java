@@ -41,6 +41,12 @@ public record Unit(
         @Doc("leads its current sensor embraces") List<String> senses,
         @Doc("pack: measured voltage at rest") Datum<Double> restV,
         @Doc("pack: cycles so far") Datum<Integer> cycles,
+        @Doc("pack: capacity it still has, of the one on its label")
+        Datum<Double> healthPercent,
+
+        @Doc("part of its rated output it can give where it sits: cooling, altitude; 0 to 1")
+        Datum<Double> derating,
+
         @Doc("feed unfused by design, declared") Datum<Boolean> unfused,
         @Doc("voltage scale as configured") Datum<Double> voltScaleSet,
         @Doc("current scale as configured") Datum<Double> ampScaleSet,

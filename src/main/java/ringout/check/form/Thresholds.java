@@ -58,6 +58,46 @@ public final class Thresholds {
     public static final Threshold SOURCES_APART =
             new Threshold("supply.sources-apart", 0.3, "V", "common practice, no source");
 
+    /** Part of its continuous rating a regulator may give on average. */
+    public static final Threshold REGULATOR_SHARE =
+            new Threshold("regulator.share", 80, "%", "common practice, no source");
+
+    /** Longest overload a regulator's peak rating is meant for. */
+    public static final Threshold REGULATOR_PEAK_TIME =
+            new Threshold("regulator.peak-time", 10, "s", "common practice, no source");
+
+    /** Heat a linear regulator sheds without a heat sink. */
+    public static final Threshold LINEAR_BARE = new Threshold("linear.bare", 1, "W", "common practice, no source");
+
+    /** Heat a linear regulator sheds with a heat sink. */
+    public static final Threshold LINEAR_SINK = new Threshold("linear.sink", 3, "W", "common practice, no source");
+
+    /** Part of its rating a fuse may carry on average. */
+    public static final Threshold FUSE_SHARE = new Threshold("fuse.share", 75, "%", "common practice, no source");
+
+    /** Part of its discharge rating a pack may give at peak. */
+    public static final Threshold PACK_SHARE = new Threshold("pack.share", 80, "%", "common practice, no source");
+
+    /** Part of the capacity of a pack that may be used. */
+    public static final Threshold PACK_USABLE = new Threshold("pack.usable", 80, "%", "common practice, no source");
+
+    /** Part of the endurance that must be left. */
+    public static final Threshold RESERVE_SHARE = new Threshold("reserve.share", 20, "%", "common practice, no source");
+
+    /** Least time that must be left. */
+    public static final Threshold RESERVE_TIME = new Threshold("reserve.time", 3, "min", "common practice, no source");
+
+    private static final String BUS_POWER = "DroneCAN specification, section 8, 5 V connectors";
+
+    /** Current of one connector of a bus that feeds its members. */
+    public static final Threshold BUS_CONNECTOR = new Threshold("bus.connector-current", 1, "A", BUS_POWER);
+
+    /** Current of one device fed by a bus. */
+    public static final Threshold BUS_DEVICE = new Threshold("bus.device-current", 0.5, "A", BUS_POWER);
+
+    /** Least voltage at a device fed by a bus. */
+    public static final Threshold BUS_VOLTAGE = new Threshold("bus.device-voltage", 4.0, "V", BUS_POWER);
+
     private Thresholds() {}
 
     /** All of them. */
@@ -78,6 +118,18 @@ public final class Thresholds {
                 BUS_LOAD,
                 SIGNAL_RETURN,
                 SUPPLY_MARGIN,
-                SOURCES_APART);
+                SOURCES_APART,
+                REGULATOR_SHARE,
+                REGULATOR_PEAK_TIME,
+                LINEAR_BARE,
+                LINEAR_SINK,
+                FUSE_SHARE,
+                PACK_SHARE,
+                PACK_USABLE,
+                RESERVE_SHARE,
+                RESERVE_TIME,
+                BUS_CONNECTOR,
+                BUS_DEVICE,
+                BUS_VOLTAGE);
     }
 }

@@ -13,6 +13,11 @@ final class PowerData {
     static final String EFFICIENCY = "efficiency";
     static final String PACK_OHM = "resistance of a cell";
     static final String EMPTY_CELL = "voltage of an empty cell";
+    static final String FRAME_WAY = "way back through the frame, as a lead or joint,";
+    static final String CONTACT_OHM = "resistance of the contact";
+    static final String COLLAPSE = "operating point, since the voltage collapses at the loads";
+    static final String UNSETTLED = "operating point, since diodes and regulators do not come to rest in state";
+    static final String DECIDES = "measured figure for the assumed one that decides";
     static final String HIGHEST = "highest voltage the pin stands";
 
     private PowerData() {}
@@ -29,6 +34,18 @@ final class PowerData {
         }
         if (datum.contains("cell")) {
             return new Gaps.Way("read the label of the pack", 1);
+        }
+        if (datum.equals(CONTACT_OHM)) {
+            return new Gaps.Way("look it up in the maker's data, or measure the drop over the mated contact under load", 5);
+        }
+        if (datum.equals("length")) {
+            return new Gaps.Way("lay a tape along the lead", 2);
+        }
+        if (datum.equals(COLLAPSE)) {
+            return new Gaps.Way("reduce the loads, or give the packs and leads for them", 10);
+        }
+        if (datum.equals(DECIDES)) {
+            return new Gaps.Way("clamp a meter around its lead, or read the maker's data", 5);
         }
         if (datum.equals(ROLE) || datum.equals(ZERO_PIN)) {
             return new Gaps.Way("look it up in the maker's pin-out", 5);
