@@ -74,7 +74,11 @@ final class ProbeCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "AIRCRAFT", description = "Folder of tables, or a JSON file.")
     private Path aircraft = Path.of("");
 
-    @Parameters(index = "1..*", arity = "0..*", paramLabel = "POINT", description = "Two points, or one bus.")
+    @Parameters(
+            index = "1..*",
+            arity = "0..*",
+            paramLabel = "POINT",
+            description = "Two points, or one bus (by name, or a plug on it).")
     private List<String> points = new ArrayList<>();
 
     @Option(names = "--bus", paramLabel = "BUS", description = "The bus whose table is wanted.")

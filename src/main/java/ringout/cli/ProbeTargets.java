@@ -62,19 +62,26 @@ final class ProbeTargets {
         throw wrong("'" + name + "' is a joint", "only a plug can be pulled");
     }
 
-    /** The wired pieces of a bus. */
+    /** The wired pieces of a bus, by its name or by a plug on it. */
     List<BusSegment> bus(Circuit circuit, String name) {
         List<BusSegment> found = BusQuestion.named(circuit, name);
-        if (found.isEmpty()) {
-            List<String> names = BusQuestion.names(circuit);
-            if (ProbePoint.aim(wiring, name) instanceof ProbePoint.Hit) {
-                throw wrong("'" + name + "' is one point", "name a second one, or a bus");
-            }
-            String hint = Nearest.hint(name, names);
-            String there = names.isEmpty() ? "there is none" : "there is: " + String.join(", ", names);
-            throw wrong("no bus '" + name + "' in state " + circuit.state().name(), hint.isEmpty() ? there : hint);
+        if (!found.isEmpty()) {
+            return found;
         }
-        return found;
+        Site site = wiring.directory().resolve(new End(name));
+        List<BusSegment> here =
+                site instanceof Site.OnPlug on ? BusQuestion.at(circuit, on.unit(), on.plug()) : List.of();
+        if (!here.isEmpty()) {
+            return here;
+        }
+        if (ProbePoint.aim(wiring, name) instanceof ProbePoint.Hit) {
+            throw wrong("'" + name + "' is one point", "name a second one, or a bus");
+        }
+        List<String> names = BusQuestion.names(circuit);
+        String there = names.isEmpty() ? "there is none" : "there is: " + String.join("; ", names);
+        String hint = Nearest.hint(name, names);
+        String both = hint.isEmpty() ? there : hint + " " + there;
+        throw wrong("no bus '" + name + "' in state " + circuit.state().name(), both);
     }
 
     /** The event of a name; nothing when none is named. */

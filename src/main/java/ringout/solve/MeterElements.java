@@ -99,7 +99,7 @@ public final class MeterElements {
                 Optional<Double> ohm = circuit.wiring()
                         .directory()
                         .layout(hub.unit())
-                        .port(hub.port())
+                        .port(hub.typePort())
                         .map(BusPort::nodeOhm)
                         .flatMap(given -> given.known());
                 if (ohm.isPresent()) {

@@ -195,7 +195,7 @@ class ProbeCommandTest {
                                 + " W65 \\(FC-C2-2 or FC-C2-3\\).*"),
                 text);
         assertTrue(text.matches("(?s).*kohm +both terminators missing: FC, GMC\n.*"), text);
-        assertTrue(text.matches("(?s).* ohm +short: W65.*"), text);
+        assertTrue(text.matches("(?s).*ohm +short: W65.*"), text);
         assertTrue(
                 text.matches("(?s).*not found by this measurement:\n +terminator on at LOG instead of GMC\n.*"), text);
         assertTrue(text.contains("packs out, propellers off"), text);

@@ -100,7 +100,7 @@ public final class Trunk {
     }
 
     private double length(int edge) {
-        return buses.lengthMm(segment.links().get(edge)).or(0.0);
+        return Math.max(0, buses.lengthMm(segment.links().get(edge)).or(0.0));
     }
 
     private List<Integer> links(int[] edges) {

@@ -7,6 +7,7 @@ import ringout.model.Lead;
 import ringout.present.words.Cautions;
 import ringout.present.words.FaultWords;
 import ringout.present.words.ReadingWords;
+import ringout.solve.meter.BadContact;
 import ringout.solve.meter.BusTable;
 import ringout.solve.meter.Fault;
 import ringout.solve.meter.Meaning;
@@ -122,6 +123,7 @@ public final class ProbeJson {
         words("otherPathsThrough", answer.restThrough());
         words("insideOfUnits", answer.inside());
         others(answer.meanings(), answer.unseen(), answer.notTried());
+        answer.badContact().ifPresent(this::badContact);
         gaps(answer);
         states(answer);
     }
@@ -194,6 +196,19 @@ public final class ProbeJson {
         words("details", fault.details());
         json.writeStringProperty("words", FaultWords.of(fault));
         rows(fault.rows());
+        json.writeEndObject();
+    }
+
+    private void badContact(BadContact bad) {
+        json.writeObjectPropertyStart("badContact");
+        json.writeStringProperty("lead", bad.lead());
+        json.writeStringProperty("pin", bad.pin());
+        json.writeNumberProperty("fromOhm", bad.fromOhm());
+        json.writeNumberProperty("toOhm", bad.toOhm());
+        json.writeName("from");
+        reading(bad.from());
+        json.writeName("to");
+        reading(bad.to());
         json.writeEndObject();
     }
 

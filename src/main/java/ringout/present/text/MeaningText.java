@@ -23,7 +23,7 @@ final class MeaningText {
             lines.hanging("    between these", INDENT, between);
         }
         if (notTried > 0) {
-            lines.hanging("    not tried", INDENT, notTried + " further faults that matter less");
+            lines.hanging("    not tried", INDENT, notTried + " further faults, to keep the answer quick");
         }
     }
 

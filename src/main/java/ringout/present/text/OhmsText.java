@@ -11,6 +11,7 @@ import ringout.model.Lead;
 import ringout.present.words.Cautions;
 import ringout.present.words.OhmsWords;
 import ringout.present.words.ReadingWords;
+import ringout.solve.meter.BadContact;
 import ringout.solve.meter.OhmsAnswer;
 import ringout.solve.meter.Reading;
 import ringout.solve.meter.Route;
@@ -18,6 +19,9 @@ import ringout.solve.meter.Route;
 /** What an ohmmeter should show, as text for a terminal and as one line. */
 public final class OhmsText {
     private static final int PERCENT = 100;
+
+    /** Below it the meter's own leads and digits are most of what is shown. Common practice, no source. */
+    private static final double HAND_HELD_OHM = 0.5;
 
     private final OhmsAnswer answer;
     private final Lines lines = new Lines();
@@ -66,6 +70,9 @@ public final class OhmsText {
                             + OhmsWords.range(
                                     Math.max(0, ohms.ohm() - answer.spreadOhm()), ohms.ohm() + answer.spreadOhm())
                             + " usually (their root-sum-square)");
+            if (ohms.ohm() < HAND_HELD_OHM) {
+                lines.field("note", "a hand-held meter shows nearly nothing here: milliohms need four wires");
+            }
         } else if (!answer.inside().isEmpty()) {
             lines.field(
                     "inside",
@@ -93,6 +100,16 @@ public final class OhmsText {
         }
     }
 
+    private static String creeping(BadContact bad) {
+        return OhmsWords.range(value(bad.from()), value(bad.to())) + " with "
+                + OhmsWords.range(bad.fromOhm(), bad.toOhm()) + " too much in a contact such as " + bad.lead() + " at "
+                + bad.pin() + "; ";
+    }
+
+    private static double value(Reading reading) {
+        return reading instanceof Reading.Ohms ohms ? ohms.ohm() : Double.POSITIVE_INFINITY;
+    }
+
     private static String percent(double share) {
         return String.format(Locale.ROOT, share < 0.1 && share > 0 ? "%.1f %%" : "%.0f %%", share * PERCENT);
     }
@@ -116,7 +133,9 @@ public final class OhmsText {
 
     private void meanings() {
         MeaningText meanings = new MeaningText(lines);
-        meanings.others(answer.meanings(), answer.notTried(), "a contact of high resistance, or more than one fault");
+        String contact = answer.badContact().map(OhmsText::creeping).orElse("");
+        meanings.others(
+                answer.meanings(), answer.notTried(), contact + "a contact of high resistance, or more than one fault");
         meanings.unseen(answer.unseen());
     }
 

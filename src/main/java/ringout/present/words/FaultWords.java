@@ -45,8 +45,8 @@ public final class FaultWords {
 
     private static String phrase(Fault.Kind kind, List<Fault> faults) {
         return switch (kind) {
-            case OPEN_CONDUCTOR -> "open conductor or contact: " + byObject(faults, " or ");
-            case OPEN_CONTACT -> "open contact: " + byObject(faults, " or ");
+            case OPEN_CONDUCTOR -> "open conductor or contact: " + byObject(faults, "");
+            case OPEN_CONTACT -> "open contact: " + byObject(faults, "");
             case OPEN_PAIR -> "open " + each(faults, f -> between(f) + " (" + f.object() + ")");
             case UNSEATED -> "plug not seated: " + each(faults, Fault::object);
             case OPEN_PART -> "open: " + each(faults, Fault::object);
@@ -57,9 +57,8 @@ public final class FaultWords {
             case TERMINATOR_MOVED ->
                 "terminator on at " + each(faults, f -> f.object() + " instead of " + String.join(", ", f.details()));
             case TERMINATORS_ALL_MISSING -> all(faults);
-            case SHORT -> "short: " + each(faults, f -> f.object() + " (" + String.join(" to ", f.details()) + ")");
-            case CROSSED ->
-                "crossed: " + each(faults, f -> f.object() + " (" + String.join(" with ", f.details()) + ")");
+            case SHORT -> "short: " + byObject(faults, " to ");
+            case CROSSED -> "crossed: " + byObject(faults, " with ");
             case SOURCE_OFF -> "off or dead: " + each(faults, Fault::object);
             case WRONG_SOCKET ->
                 "wrong socket: "
@@ -85,12 +84,13 @@ public final class FaultWords {
         return faults.stream().map(words).distinct().collect(Collectors.joining(", "));
     }
 
-    private static String byObject(List<Fault> faults, String or) {
+    /** Objects with their details behind them; the details of one fault joined by a word, those of several by "or". */
+    private static String byObject(List<Fault> faults, String within) {
         Map<String, Set<String>> details = new LinkedHashMap<>();
         faults.forEach(fault -> details.computeIfAbsent(fault.object(), key -> new LinkedHashSet<>())
-                .addAll(fault.details()));
+                .add(String.join(within, fault.details())));
         return details.entrySet().stream()
-                .map(entry -> entry.getKey() + " (" + String.join(or, entry.getValue()) + ")")
+                .map(entry -> entry.getKey() + " (" + String.join(" or ", entry.getValue()) + ")")
                 .collect(Collectors.joining(", "));
     }
 }

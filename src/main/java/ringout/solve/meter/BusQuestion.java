@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import ringout.graph.Circuit;
 import ringout.graph.Wire;
+import ringout.graph.Wiring;
 import ringout.graph.bus.BusSegment;
 import ringout.graph.bus.Buses;
 import ringout.solve.meter.BusTable.Side;
@@ -28,6 +29,20 @@ public final class BusQuestion {
                 .filter(segment -> segment.name().equalsIgnoreCase(name)
                         || buses.name(segment).equalsIgnoreCase(name))
                 .toList();
+    }
+
+    /** The wired piece of bus that a plug is on, if it is on one. */
+    public static List<BusSegment> at(Circuit circuit, int unit, int plug) {
+        Buses buses = Buses.of(circuit);
+        Wiring wiring = circuit.wiring();
+        for (int pin = wiring.firstPin(unit, plug); pin < wiring.endPin(unit, plug); pin++) {
+            Optional<BusSegment> segment =
+                    buses.hubOfPin(pin).map(buses::segment).filter(BusSegment::wired);
+            if (segment.isPresent()) {
+                return List.of(segment.get());
+            }
+        }
+        return List.of();
     }
 
     /** The names of all buses that join anything, in order. */
@@ -82,7 +97,7 @@ public final class BusQuestion {
 
     /** Pulls the whole plug: every contact of it opens. */
     private List<Change> pull(BusSpots.Place place) {
-        var wiring = circuit.wiring();
+        Wiring wiring = circuit.wiring();
         int unit = wiring.unitOf(place.highPin());
         int plug = wiring.plugIndex(place.highPin());
         List<Change> opened = new ArrayList<>();

@@ -2,6 +2,7 @@ package ringout.solve.meter;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -67,7 +68,8 @@ public final class MeterNetwork {
         return island(vertex, List.of());
     }
 
-    private Island island(int start, List<Change> changes) {
+    /** What conducts to a vertex after some changes. */
+    Island island(int start, List<Change> changes) {
         Overlay overlay = new Overlay(changes);
         Island island = new Island();
         Set<Integer> taken = new HashSet<>();
@@ -83,9 +85,10 @@ public final class MeterNetwork {
                     take(island, edge, element, vertex, open);
                 }
             }
-            for (Island.Member extra : overlay.at(vertex)) {
-                if (taken.add(-1 - overlay.added.indexOf(extra))) {
-                    take(island, extra.number(), extra.element(), vertex, open);
+            for (int extra : overlay.at(vertex)) {
+                if (taken.add(-1 - extra)) {
+                    Island.Member member = overlay.added.get(extra);
+                    take(island, member.number(), member.element(), vertex, open);
                 }
             }
         }
@@ -104,13 +107,19 @@ public final class MeterNetwork {
     private final class Overlay {
         private final Map<Integer, Optional<MeterElement>> changed = new HashMap<>();
         private final List<Island.Member> added = new ArrayList<>();
+        private final Map<Integer, List<Integer>> addedAt = new HashMap<>();
 
         Overlay(List<Change> changes) {
             for (Change change : changes) {
                 note(change);
             }
             changed.forEach((number, now) -> now.ifPresent(element -> added.add(new Island.Member(number, element))));
-            added.sort(java.util.Comparator.comparingInt(Island.Member::number));
+            added.sort(Comparator.comparingInt(Island.Member::number));
+            for (int i = 0; i < added.size(); i++) {
+                MeterElement element = added.get(i).element();
+                addedAt.computeIfAbsent(element.a(), key -> new ArrayList<>()).add(i);
+                addedAt.computeIfAbsent(element.b(), key -> new ArrayList<>()).add(i);
+            }
         }
 
         private void note(Change change) {
@@ -134,14 +143,9 @@ public final class MeterNetwork {
             return changed.containsKey(edge);
         }
 
-        List<Island.Member> at(int vertex) {
-            if (added.isEmpty()) {
-                return List.of();
-            }
-            return added.stream()
-                    .filter(member ->
-                            member.element().a() == vertex || member.element().b() == vertex)
-                    .toList();
+        /** Places in {@link #added} of what is new at a vertex. */
+        List<Integer> at(int vertex) {
+            return addedAt.isEmpty() ? List.of() : addedAt.getOrDefault(vertex, List.of());
         }
     }
 }

@@ -1,6 +1,7 @@
 package ringout.solve.meter;
 
 import java.util.List;
+import java.util.Optional;
 import ringout.graph.Gap;
 
 /**
@@ -17,6 +18,7 @@ import ringout.graph.Gap;
  * @param restThrough parts and node inputs that carry the rest
  * @param inside units between the points when nothing else connects them; what they read is not in the list
  * @param meanings other readings from the smallest up, with the faults that make them
+ * @param badContact what the most loaded contact shows when its resistance grows
  * @param unseen faults that leave the reading as it is, so that this measurement does not find them
  * @param notTried number of faults left out because there are too many
  * @param gaps what the list does not give and the reading rests on; such a resistance counts as zero, such a terminator as
@@ -35,6 +37,7 @@ public record OhmsAnswer(
         List<String> restThrough,
         List<String> inside,
         List<Meaning> meanings,
+        Optional<BadContact> badContact,
         List<Fault> unseen,
         int notTried,
         List<Gap> gaps,

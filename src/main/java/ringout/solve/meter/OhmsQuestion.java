@@ -2,10 +2,8 @@ package ringout.solve.meter;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import ringout.graph.Circuit;
 import ringout.model.State;
 import ringout.model.shape.Shape;
@@ -13,9 +11,9 @@ import ringout.solve.MeterElement;
 
 /** Asks what an ohmmeter shows between two points, and what every other reading would mean. */
 public final class OhmsQuestion {
-    private static final int MOST_FAULTS = 1500;
-    private static final int FEWEST_FAULTS = 60;
-    private static final int WORK = 2_000_000;
+    /** Elements solved for all faults together; keeps the answer within a few seconds on the largest aircraft. */
+    private static final long WORK = 1_000_000;
+
     private static final double NOTABLE_SHARE = 0.001;
 
     private OhmsQuestion() {}
@@ -39,11 +37,15 @@ public final class OhmsQuestion {
         Probed probed = new Probed(circuit, a, b);
         Reading reading = probed.reading();
         List<Fault> faults = faults(probed);
-        List<Fault> tried = worthTrying(probed, faults);
         List<Telling.Effect> visible = new ArrayList<>();
         List<Fault> unseen = new ArrayList<>();
-        for (Fault fault : tried) {
-            Reading instead = probed.reading(fault);
+        long work = 0;
+        int tried = 0;
+        for (; tried < faults.size() && work < WORK; tried++) {
+            Fault fault = faults.get(tried);
+            Probed.Solved solved = probed.with(fault);
+            work += solved.elements();
+            Reading instead = solved.reading();
             if (!Telling.same(reading, instead)) {
                 visible.add(new Telling.Effect(fault, visible.size(), instead));
             } else if (mattersUnseen(probed, fault)) {
@@ -63,8 +65,9 @@ public final class OhmsQuestion {
                 routes.restThrough(),
                 Inside.between(probed),
                 Telling.grouped(visible),
+                BadContact.of(probed),
                 unseen,
-                faults.size() - tried.size(),
+                faults.size() - tried,
                 Gaps.of(probed),
                 others.stream().map(other -> in(other, a, b, reading)).toList());
     }
@@ -74,25 +77,23 @@ public final class OhmsQuestion {
         return new OhmsAnswer.StateReading(other.state().name(), reading, Telling.same(asked, reading));
     }
 
+    /** The likely ones first, opens with those that carry most of the current when there are many. */
     private static List<Fault> faults(Probed probed) {
         List<Fault> faults = new ArrayList<>(TerminatorFaults.of(probed));
-        faults.addAll(OpenFaults.of(probed));
+        faults.addAll(inOrderOfLoad(probed, OpenFaults.of(probed)));
         faults.addAll(PlugFaults.of(probed));
         faults.addAll(LeadFaults.of(probed));
         return faults;
     }
 
-    /** As many as can be solved in a moment: those that carry most of the current, in the order of the rows. */
-    private static List<Fault> worthTrying(Probed probed, List<Fault> faults) {
-        int size = 1 + probed.island().members().size();
-        int most = Math.max(FEWEST_FAULTS, Math.min(MOST_FAULTS, WORK / size));
-        if (faults.size() <= most) {
-            return faults;
+    /** Rows in their own order as long as all can be tried. */
+    private static List<Fault> inOrderOfLoad(Probed probed, List<Fault> open) {
+        if (open.size() * (long) probed.island().members().size() < WORK) {
+            return open;
         }
-        List<Fault> byLoad = new ArrayList<>(faults);
+        List<Fault> byLoad = new ArrayList<>(open);
         byLoad.sort(Comparator.comparingDouble(fault -> -load(probed, fault)));
-        Set<Fault> tried = new HashSet<>(byLoad.subList(0, most));
-        return faults.stream().filter(tried::contains).toList();
+        return byLoad;
     }
 
     private static double load(Probed probed, Fault fault) {

@@ -1,6 +1,5 @@
 package ringout.solve.meter;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import ringout.graph.Circuit;
@@ -81,8 +80,14 @@ final class Probed {
         return connected() ? atA.reading(a, b) : new Reading.NoConnection();
     }
 
-    Reading reading(Fault fault) {
-        return network.reading(a, b, fault.changes());
+    /** A reading, and how many elements were solved for it. */
+    record Solved(Reading reading, int elements) {}
+
+    /** The reading with a fault. */
+    Solved with(Fault fault) {
+        Island island = network.island(a, fault.changes());
+        Reading reading = island.has(b) ? island.reading(a, b) : new Reading.NoConnection();
+        return new Solved(reading, island.members().size());
     }
 
     /** The part of the meter's current in an element, 0 to 1. */
@@ -116,10 +121,5 @@ final class Probed {
     /** Whether the meter is on a vertex. */
     boolean isPoint(int vertex) {
         return vertex == a || vertex == b;
-    }
-
-    @Override
-    public String toString() {
-        return Arrays.toString(new int[] {a, b});
     }
 }

@@ -22,6 +22,7 @@ final class SupplyWays {
     private final PowerGraph power;
     private final List<VoltsAnswer.Way> ways = new ArrayList<>();
     private final Set<Integer> edges = new LinkedHashSet<>();
+    private final Set<Integer> roots = new LinkedHashSet<>();
 
     SupplyWays(Circuit circuit, int a, int b) {
         this.circuit = circuit;
@@ -37,6 +38,7 @@ final class SupplyWays {
             for (int v = vertex; tree.edgeTo(v) >= 0; v = tree.pointBefore(v)) {
                 edges.add(tree.edgeTo(v));
             }
+            roots.add(tree.rootOf(vertex));
             tree.trailTo(vertex).ifPresent(trail -> add(true, trail));
         } else {
             back(vertex).ifPresent(this::add);
@@ -85,6 +87,11 @@ final class SupplyWays {
     /** Edges of the ways, each once. */
     Set<Integer> edges() {
         return edges;
+    }
+
+    /** The plus vertices of the lowest packs that the ways start from. */
+    Set<Integer> roots() {
+        return roots;
     }
 
     /** The conductor nearest to the first point on its way. */

@@ -39,7 +39,7 @@ final class VoltsFaults {
     static List<Trial> of(SupplyWays ways) {
         VoltsFaults found = new VoltsFaults(ways.circuit());
         ways.edges().forEach(found::edge);
-        found.packs();
+        found.packs(ways.roots());
         found.plugs.keySet().forEach(key -> found.unseated((int) (key >> 32), key.intValue()));
         found.leads.forEach(found::crossed);
         return found.trials;
@@ -93,11 +93,12 @@ final class VoltsFaults {
         return PowerGraph.of(circuit).sources().stream().map(PowerSource::part).anyMatch(of -> of == part.index());
     }
 
-    /** Every pack: what one of a stack gives is on every way, although the way may start behind it. */
-    private void packs() {
+    /** Every pack of the stacks the ways start from: a way starts at the plus of the lowest, or passes only some. */
+    private void packs(Set<Integer> roots) {
         PowerGraph power = PowerGraph.of(circuit);
         for (PowerSource source : power.sources()) {
-            if (source.kind() == PowerSource.Kind.PACK && power.works(source) && source.part() >= 0) {
+            boolean pack = source.kind() == PowerSource.Kind.PACK && power.works(source) && source.part() >= 0;
+            if (pack && roots.contains(power.bottom(source).plus())) {
                 Part part = wiring.parts().get(source.part());
                 off(part, (Part.Inner) part.origin());
             }
