@@ -1,0 +1,9 @@
+package ringout.solve.rating;
+
+/** What opens a wire before it gets too hot. */
+public enum Protector {
+    /** Fuse. */
+    FUSE,
+    /** Breaker. */
+    BREAKER
+}
