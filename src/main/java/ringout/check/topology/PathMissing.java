@@ -27,7 +27,7 @@ import ringout.model.UnitKind;
  * both lines of I2C, all phases of a motor), or a unit of the chain takes a supply and gets none. When no function is
  * declared, those of the airframe kind are taken: command receiver and battery monitor to the flight controller, flight
  * controller to every speed controller, that to its motor, and to every actuator unless it is a multirotor. A chain with a
- * unit that a state takes off is not judged in that state.
+ * unit that a state takes off is not judged in that state, nor a supply that only the state takes away.
  *
  * <p>Does not see: whether the units understand each other (A09, S09).
  *
@@ -126,8 +126,12 @@ public final class PathMissing implements Check {
 
         /** Whether a state has pulled a plug of a unit: what that cuts off is cut off on purpose. */
         private boolean pulled(int unit) {
-            String ref = at.directory().name(unit);
-            return at.circuit().state().pulled().stream().anyMatch(plug -> plug.startsWith(ref + "-"));
+            for (int pin = at.wiring().firstPin(unit); pin < at.wiring().endPin(unit); pin++) {
+                if (!at.circuit().mated(pin)) {
+                    return true;
+                }
+            }
+            return false;
         }
 
         private void broken(String function, int from, int to) {
@@ -167,6 +171,9 @@ public final class PathMissing implements Check {
             }
             if (ways.powered(unit)) {
                 out.looked();
+                return;
+            }
+            if (SignalWays.of(at.whole()).powered(unit)) {
                 return;
             }
             String name = at.directory().name(unit);
