@@ -55,15 +55,20 @@ record Craft(long seed, Aircraft aircraft, List<Joined> leads) {
                 lines.add("clear units[" + quoted(unit.ref()) + "]." + axis + "Mm");
             }
         });
-        List<String> packs = units(unit -> isPack(unit.ref())).stream().map(Unit::ref).map(Craft::quoted).toList();
-        lines.add("add record.steps {\"id\": \"1\", \"action\": \"check\", \"attribute\": \"voltage\", \"objects\": " + packs + "}");
+        List<String> packs = units(unit -> isPack(unit.ref())).stream()
+                .map(Unit::ref)
+                .map(Craft::quoted)
+                .toList();
+        lines.add("add record.steps {\"id\": \"1\", \"action\": \"check\", \"attribute\": \"voltage\", \"objects\": "
+                + packs + "}");
         return lines;
     }
 
     private static String message(String bus, String member) {
         String sender = member.substring(0, member.indexOf(':'));
-        return "add messages {\"name\": " + quoted("status of " + member) + ", \"bus\": " + quoted(bus) + ", \"sender\": "
-                + quoted(sender) + ", \"bytes\": 8, \"extended\": true, \"priority\": 20, \"periodMs\": 100}";
+        return "add messages {\"name\": " + quoted("status of " + member) + ", \"bus\": " + quoted(bus)
+                + ", \"sender\": " + quoted(sender)
+                + ", \"bytes\": 8, \"extended\": true, \"priority\": 20, \"periodMs\": 100}";
     }
 
     private static List<String> words(List<Problem> problems) {
@@ -77,8 +82,8 @@ record Craft(long seed, Aircraft aircraft, List<Joined> leads) {
                 .flatMap(List::stream)
                 .flatMap(lead -> Stream.of(lead.from(), lead.to()))
                 .filter(unit -> leads.stream()
-                                .filter(lead -> lead.from().equals(unit)
-                                        || lead.to().equals(unit))
+                                .filter(lead ->
+                                        lead.from().equals(unit) || lead.to().equals(unit))
                                 .count()
                         == 1)
                 .distinct()

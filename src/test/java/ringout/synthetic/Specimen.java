@@ -1,16 +1,17 @@
 package ringout.synthetic;
 
 import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
  * A valid aircraft with what its leads are for.
  *
- * @param json the aircraft as a file
+ * @param json text of the aircraft's file
  * @param leads its leads with a plug at both ends, in the order made
  */
-public record Specimen(byte[] json, List<Joined> leads) {
+public record Specimen(String json, List<Joined> leads) {
     /**
      * A lead.
      *
@@ -58,7 +59,7 @@ public record Specimen(byte[] json, List<Joined> leads) {
         };
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         SyntheticAircraft.write(seed, conductors, sink, out);
-        return new Specimen(out.toByteArray(), List.copyOf(leads));
+        return new Specimen(out.toString(StandardCharsets.UTF_8), List.copyOf(leads));
     }
 
     private static Joined joined(Made made) {
