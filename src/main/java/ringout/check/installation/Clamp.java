@@ -90,6 +90,12 @@ record Clamp(int pin, int unit, String name, Datum<Integer> drawn, boolean screw
         return count() - drawn.or(count());
     }
 
+    /** Number of contacts at the other ends: a row written twice is no second conductor (T19). */
+    int farPins() {
+        return (int)
+                wires.stream().mapToInt(wire -> wire.otherPin(pin)).distinct().count();
+    }
+
     /** Numbers of the units at the other ends. */
     Set<Integer> farUnits(Wiring wiring) {
         Set<Integer> units = new LinkedHashSet<>();

@@ -47,7 +47,7 @@ public final class WrongClampCount implements Check {
                 if (clamp.isWrong()) {
                     wrong.add(clamp);
                 }
-            } else if (clamp.count() > 1 && clamp.crimp() && !clamp.drawn().isNotApplicable()) {
+            } else if (clamp.farPins() > 1 && clamp.crimp() && !clamp.drawn().isNotApplicable()) {
                 out.looked();
                 if (!clamp.isShared()) {
                     out.finding(contact(at, clamp));

@@ -29,7 +29,8 @@ import ringout.model.PinRole;
  *
  * <p>Condition: a conductor is mated at a supply input, and no working pack, regulator or output reaches its net, also not through
  * diodes, links, fuses or closed switches. A regulator works when its own input is fed; a cell inside the unit or a USB
- * supply that is plugged counts as a source. What the declared state itself takes away is not reported.
+ * supply that is plugged counts as a source. What the declared state itself takes away is not reported. Or the plug of the
+ * supply has its lead, but none of the supply contacts of the unit has a conductor.
  *
  * <p>Does not see: a blown fuse, a pack that is flat, too low a voltage (P04).
  *
@@ -54,6 +55,9 @@ public final class NoSource implements Check {
         for (Consumer consumer : power.consumers()) {
             Optional<Integer> input = input(at, consumer);
             if (input.isEmpty()) {
+                if (OpenSupply.is(at, consumer)) {
+                    out.finding(OpenSupply.draft(at, consumer));
+                }
                 continue;
             }
             if (power.fed(consumer.plus())) {
@@ -163,6 +167,9 @@ public final class NoSource implements Check {
         leads.stream().limit(ROWS).forEach(leads.size() > ROWS ? draft::seen : draft::at);
         open.forEach(plug -> draft.cause(plug + " open"));
         Supplies.leadsAt(at, List.of(pin)).forEach(draft::seen);
+        openPassive(at, root).forEach(plug -> draft.cause(plug + " open"));
+        openPacks(at).forEach(plug -> draft.cause(plug + " open"));
+        names.forEach(name -> draft.cause(name + " unfed"));
         draft.cause("supply of " + at.wiring().name(supply.isEmpty() ? pin : supply.get(0)));
         dark.stream()
                 .map(c -> at.directory().unit(c.unit()))
@@ -203,6 +210,18 @@ public final class NoSource implements Check {
                         .plugName(at.wiring().unitOf(pin), at.wiring().plugIndex(pin)))
                 .distinct()
                 .toList();
+    }
+
+    /** Sockets of boards and splices on the dark tie that no lead reaches. */
+    private static List<String> openPassive(Situation at, int tie) {
+        List<Integer> pins = new ArrayList<>();
+        for (int pin = 0; pin < at.wiring().pinCount(); pin++) {
+            if (at.wiring().is(pin, PinRole.PASSIVE)
+                    && PowerGraph.of(at.circuit()).ties().of(pin) == tie) {
+                pins.add(pin);
+            }
+        }
+        return openPlugs(at, pins);
     }
 
     /** The regulators between that give nothing for want of an input. */

@@ -135,6 +135,7 @@ public final class PolarityReversed implements Check {
                 .why("input stages burn the moment the pack goes in")
                 .meter("supply limited to 0.1 A, " + Supplies.name(at, first) + " unplugged, + lead of the meter at "
                         + plusPin + " and - at " + zeroPin + ": negative now, positive when right");
+        group.forEach(c -> draft.cause(at.directory().name(c.unit()) + "/0V"));
         return fault(
                 at, draft, Set.of(power.ties().of(first.plus()), power.ties().of(first.zero())), group);
     }

@@ -15,6 +15,7 @@ import ringout.finding.Draft;
 import ringout.finding.Severity;
 import ringout.graph.power.Consumer;
 import ringout.graph.power.PowerGraph;
+import ringout.graph.power.PowerSource;
 import ringout.graph.returns.ReturnGraph;
 import ringout.model.Lead;
 import ringout.model.PinRole;
@@ -114,10 +115,29 @@ public final class ReturnMissing implements Check {
         if (open.isEmpty() || zeros.stream().noneMatch(zero -> Supplies.wired(at, zero))) {
             Supplies.leadsAt(at, zeros).forEach(draft::seen);
         }
-        units.forEach(c -> draft.cause(at.directory().name(c.unit()) + "/0V"));
+        openHome(at, home).forEach(plug -> draft.cause(plug + " open"));
+        PowerGraph power = PowerGraph.of(at.circuit());
+        for (Consumer unit : units) {
+            draft.cause(at.directory().name(unit.unit()) + "/0V");
+            power.feeding(unit.plus()).stream()
+                    .filter(source -> source.kind() == PowerSource.Kind.REGULATOR)
+                    .forEach(source -> draft.cause(at.directory().name(source.unit()) + "/0V"));
+        }
         Supplies.leadsAt(at, List.of(pin)).forEach(draft::seen);
         draft.seen(at.directory().unit(first.unit()));
         return draft;
+    }
+
+    /** Plugs of the source's own 0V that no lead reaches. */
+    private static List<String> openHome(Situation at, int home) {
+        List<String> open = new ArrayList<>();
+        int unit = at.wiring().unitOf(home);
+        for (int pin = at.wiring().firstPin(unit); pin < at.wiring().endPin(unit); pin++) {
+            if (at.wiring().is(pin, PinRole.PACK_MINUS) && at.wiring().wiresAt(pin).length == 0) {
+                open.add(at.wiring().plugName(unit, at.wiring().plugIndex(pin)));
+            }
+        }
+        return open;
     }
 
     /** The unit with the fewest steps of supply to it: where the cut is, rather than behind it. */

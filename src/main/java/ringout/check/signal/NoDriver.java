@@ -1,5 +1,7 @@
 package ringout.check.signal;
 
+import java.util.LinkedHashSet;
+import java.util.Set;
 import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Outcomes;
@@ -8,6 +10,7 @@ import ringout.finding.Draft;
 import ringout.finding.Severity;
 import ringout.graph.Wiring;
 import ringout.graph.signal.NetRoles;
+import ringout.model.Lead;
 import ringout.model.PinRole;
 
 /**
@@ -29,6 +32,8 @@ import ringout.model.PinRole;
         since = "0.1",
         needs = {"role of every pin on the net"})
 public final class NoDriver implements Check {
+    private static final long OPEN = NetRoles.RECEIVERS | NetRoles.bits(PinRole.PASSIVE);
+
     @Override
     public void look(Situation at, Outcomes out) {
         NetRoles roles = NetRoles.of(at.circuit());
@@ -69,6 +74,30 @@ public final class NoDriver implements Check {
         for (int w : wiring.wiresAt(pin)) {
             draft.at(wiring.wires().get(w).lead());
         }
+        lacking(at, draft, pin).forEach(draft::at);
         return draft;
+    }
+
+    /** Leads at a plug of the net that bring no conductor to its contact there; a plug without any is noted as open. */
+    private static Set<Lead> lacking(Situation at, Draft draft, int pin) {
+        Set<Lead> found = new LinkedHashSet<>();
+        for (int member : NetRoles.of(at.circuit()).pins(at.circuit().nets().of(pin), OPEN)) {
+            if (at.wiring().wiresAt(member).length == 0) {
+                int unit = at.wiring().unitOf(member);
+                int plug = at.wiring().plugIndex(member);
+                int before = found.size();
+                for (int other = at.wiring().firstPin(unit, plug);
+                        other < at.wiring().endPin(unit, plug);
+                        other++) {
+                    for (int w : at.wiring().wiresAt(other)) {
+                        found.add(at.wiring().wires().get(w).lead());
+                    }
+                }
+                if (found.size() == before) {
+                    draft.cause(at.wiring().plugName(unit, plug) + " open");
+                }
+            }
+        }
+        return found;
     }
 }

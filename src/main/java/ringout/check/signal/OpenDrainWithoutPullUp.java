@@ -114,6 +114,11 @@ public final class OpenDrainWithoutPullUp implements Check {
                 .meter("power on, bus idle: about 0 V on the line, the supply voltage when right")
                 .fix("fit a pull-up to the rail at " + names.get(0));
         pins.forEach(pin -> draft.seen(at.wiring().unit(pin)));
+        pins.stream()
+                .filter(pin -> at.wiring().is(pin, PinRole.SCL) || at.wiring().is(pin, PinRole.SDA))
+                .forEach(pin ->
+                        draft.cause("pull-ups of " + at.wiring().unit(pin).ref() + " "
+                                + at.wiring().pin(pin).inside().or("")));
         return draft;
     }
 

@@ -50,6 +50,10 @@ record BusPieces(Situation at, Buses buses, String bus, List<List<BusHub>> piece
         boolean even = pieces.stream().filter(piece -> piece.size() == largest).count() > 1;
         for (List<BusHub> piece : pieces) {
             piece.forEach(hub -> mark(draft, hub));
+            HubPlugs.piece(buses, piece.get(0)).stream()
+                    .filter(hub -> !hub.member())
+                    .forEach(hub -> HubPlugs.open(at, buses, hub)
+                            .forEach(plug -> draft.cause(OpenPlugs.cause(at, hub.unit(), plug))));
             if (even || piece.size() < largest) {
                 piece.forEach(hub -> draft.seen(buses.unit(hub)));
             }

@@ -16,8 +16,10 @@ import ringout.finding.Draft;
 import ringout.finding.Severity;
 import ringout.graph.LooseEnd;
 import ringout.graph.Site;
+import ringout.graph.signal.SignalWays;
 import ringout.model.End;
 import ringout.model.Lead;
+import ringout.model.Plug;
 import ringout.text.Nearest;
 
 /**
@@ -117,7 +119,7 @@ public final class LooseEndOfLead implements Check {
                         + (end.hint().isEmpty() ? "" : " (" + end.hint() + ")"))
                 .explains(
                         "T01", "T02", "T04", "T06", "T07", "T08", "T17", "T21", "S02", "S04", "S05", "P05", "P09",
-                        "M16");
+                        "P10", "M16");
         tokens(at, end).forEach(draft::cause);
         return draft;
     }
@@ -127,10 +129,9 @@ public final class LooseEndOfLead implements Check {
         List<String> tokens = new ArrayList<>();
         Lead lead = end.lead();
         Site other = at.directory().resolve(end.from() ? lead.to() : lead.from());
-        if (other instanceof Site.OnPlug plug && !OpenPlugs.wired(at, plug.unit(), plug.plug())) {
-            tokens.add(OpenPlugs.cause(at, plug.unit(), plug.plug()));
-            alone(at, plug.unit(), tokens);
-        }
+        plug(tokens, at, other);
+        plug(tokens, at, at.directory().resolve(here(end)));
+        lacking(at, here(end), other).ifPresent(site -> plug(tokens, at, site));
         meant(at, here(end)).ifPresent(unit -> {
             tokens.addAll(OpenPlugs.causes(at, unit));
             alone(at, unit, tokens);
@@ -138,10 +139,55 @@ public final class LooseEndOfLead implements Check {
         return tokens;
     }
 
+    /**
+     * The only open plug of the name written that must have a lead, or whose unit has none at all; or else the only one with as
+     * many contacts as the plug at the good end.
+     */
+    private static Optional<Site> lacking(Situation at, End end, Site other) {
+        List<Site> lacks = new ArrayList<>();
+        List<Site> alike = new ArrayList<>();
+        int contacts = other instanceof Site.OnPlug plug
+                ? plug(at, plug.unit(), plug.plug()).pins().size()
+                : 0;
+        for (int unit = 0; unit < at.aircraft().units().size(); unit++) {
+            for (int plug = 0; plug < at.directory().type(unit).plugs().size(); plug++) {
+                Plug here = plug(at, unit, plug);
+                boolean named = end.text().endsWith("-" + here.name());
+                if (named && at.circuit().aboard(unit) && !OpenPlugs.wired(at, unit, plug)) {
+                    boolean must = here.must().is(true) || !OpenPlugs.touched(at, unit);
+                    (must ? lacks : alike).add(new Site.OnPlug(unit, plug));
+                }
+            }
+        }
+        alike.removeIf(site -> site instanceof Site.OnPlug plug
+                && plug(at, plug.unit(), plug.plug()).pins().size() != contacts);
+        List<Site> found = lacks.isEmpty() ? alike : lacks;
+        return found.size() == 1 ? Optional.of(found.get(0)) : Optional.empty();
+    }
+
+    private static Plug plug(Situation at, int unit, int plug) {
+        return at.directory().type(unit).plugs().get(plug);
+    }
+
+    private static void plug(List<String> tokens, Situation at, Site site) {
+        if (site instanceof Site.OnPlug plug) {
+            tokens.add(OpenPlugs.cause(at, plug.unit(), plug.plug()));
+            alone(at, plug.unit(), tokens);
+        }
+    }
+
     private static void alone(Situation at, int unit, List<String> tokens) {
-        if (!at.directory().isJoint(unit) && !OpenPlugs.touched(at, unit)) {
+        if (at.directory().isJoint(unit)) {
+            return;
+        }
+        if (!OpenPlugs.touched(at, unit)) {
             tokens.add(LooseTerminators.cause(at.directory().unit(unit)));
         }
+        if (!SignalWays.of(at.circuit()).powered(unit)) {
+            tokens.add(at.directory().name(unit) + " unfed");
+        }
+        tokens.addAll(
+                List.of(at.directory().name(unit) + "/supply", at.directory().name(unit) + "/0V"));
     }
 
     private static Optional<Integer> meant(Situation at, End end) {

@@ -12,7 +12,7 @@ import ringout.graph.signal.NetRoles;
 import ringout.model.PinRole;
 
 /**
- * Two open plugs that a straight lead would join with every pin at home: most likely the two ends of a lead that is missing.
+ * Two open plugs that one lead would join with every pin at home: most likely the two ends of a lead that is missing.
  *
  * @param unitA a unit
  * @param plugA number of its plug
@@ -71,6 +71,10 @@ record Mates(int unitA, int plugA, int unitB, int plugB) {
         if (a.endPin(plugA) - a.firstPin(plugA) != b.endPin(plugB) - b.firstPin(plugB)) {
             return false;
         }
+        return straight(a, plugA, b, plugB) || paired(roles(a, plugA), roles(b, plugB));
+    }
+
+    private static boolean straight(TypeLayout a, int plugA, TypeLayout b, int plugB) {
         boolean signal = false;
         for (int pin = a.firstPin(plugA); pin < a.endPin(plugA); pin++) {
             int other = b.pin(plugB, a.pin(pin).number());
@@ -82,6 +86,35 @@ record Mates(int unitA, int plugA, int unitB, int plugB) {
             signal |= passes(here, there);
         }
         return signal;
+    }
+
+    private static List<PinRole> roles(TypeLayout layout, int plug) {
+        List<PinRole> roles = new ArrayList<>();
+        for (int pin = layout.firstPin(plug); pin < layout.endPin(plug); pin++) {
+            roles.add(layout.pin(pin).role().or(PinRole.NONE));
+        }
+        return roles;
+    }
+
+    /** Whether every contact has its counterpart on the other plug, in whatever order: makers number as they like. */
+    private static boolean paired(List<PinRole> here, List<PinRole> there) {
+        List<PinRole> rest = new ArrayList<>(there);
+        boolean signal = false;
+        for (PinRole role : here) {
+            Optional<PinRole> other =
+                    rest.stream().filter(one -> counterparts(role, one)).findFirst();
+            if (other.isEmpty()) {
+                return false;
+            }
+            rest.remove(other.get());
+            signal |= passes(role, other.get());
+        }
+        return signal;
+    }
+
+    private static boolean counterparts(PinRole a, PinRole b) {
+        boolean same = a == b && (a == PinRole.ZERO_V || a == PinRole.NONE);
+        return same || (passes(a, b) && RolesThatMeet.verdict(a, b) == RolesThatMeet.Verdict.FINE);
     }
 
     private static boolean passes(PinRole a, PinRole b) {

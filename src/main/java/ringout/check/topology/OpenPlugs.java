@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import ringout.check.form.Situation;
 import ringout.graph.Wiring;
+import ringout.graph.signal.SignalWays;
+import ringout.model.Pin;
+import ringout.model.PinRole;
 
 /** Plugs without a lead. A plug pulled in a state has its lead; it is open on purpose. */
 final class OpenPlugs {
@@ -40,6 +43,22 @@ final class OpenPlugs {
             }
         }
         return causes;
+    }
+
+    /** What open plugs leave their unit without, as findings about its supply and its conductors in clamps share it. */
+    static List<String> duties(Situation at, int unit, List<Integer> plugs) {
+        String name = at.directory().name(unit);
+        List<String> duties = new ArrayList<>();
+        for (int plug : plugs) {
+            for (Pin pin : at.directory().type(unit).plugs().get(plug).pins()) {
+                if (pin.role().is(PinRole.SUPPLY_IN)
+                        && !SignalWays.of(at.circuit()).powered(unit)) {
+                    duties.add(name + " unfed");
+                    duties.add(name + "/supply");
+                }
+            }
+        }
+        return duties;
     }
 
     /** The token that findings about one open plug share. */

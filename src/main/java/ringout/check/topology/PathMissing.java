@@ -157,7 +157,15 @@ public final class PathMissing implements Check {
             }
             Mates.between(at, from, to).forEach(mates -> mates.causes(at).forEach(draft::cause));
             ways.towards(from, to).forEach(lead -> draft.cause(lead.id()));
+            ways.undriven(from, to).forEach(pin -> draft.cause(plug(pin) + " open"));
+            HubPlugs.openBeyond(at, from).forEach(draft::cause);
+            HubPlugs.openBeyond(at, to).forEach(draft::cause);
+            ways.halves(from, to).forEach(lead -> draft.cause(lead.id()));
             return draft;
+        }
+
+        private String plug(int pin) {
+            return at.wiring().plugName(at.wiring().unitOf(pin), at.wiring().plugIndex(pin));
         }
 
         /** The token that findings about a unit without supply share. */

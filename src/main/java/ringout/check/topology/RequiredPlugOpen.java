@@ -140,9 +140,10 @@ public final class RequiredPlugOpen implements Check {
                 .fix(mate.map(found -> "fit the lead " + found.words(at))
                                 .orElse("fit the lead of " + String.join(" or ", names))
                         + (spot.said() ? "" : ", or mark the plug as not required"))
-                .explains("T21", "S02", "S04");
+                .explains("T21", "S02", "S04", "M16");
         mate.ifPresent(found -> found.show(at, draft));
         spot.plugs().forEach(plug -> draft.cause(OpenPlugs.cause(at, unit, plug)));
+        OpenPlugs.duties(at, unit, spot.plugs()).forEach(draft::cause);
         return draft;
     }
 

@@ -11,6 +11,7 @@ import ringout.graph.Circuit;
 import ringout.graph.Wire;
 import ringout.graph.Wiring;
 import ringout.graph.bus.BusHub;
+import ringout.graph.bus.BusLink;
 import ringout.graph.bus.Buses;
 import ringout.graph.power.Consumer;
 import ringout.graph.power.PowerGraph;
@@ -158,6 +159,42 @@ public final class SignalWays {
             }
         }
         return found;
+    }
+
+    /** Inputs of two units that are wired or must be driven, and that no output drives. */
+    public List<Integer> undriven(int a, int b) {
+        List<Integer> found = new ArrayList<>();
+        for (int unit : new int[] {a, b}) {
+            for (int pin = wiring.firstPin(unit); pin < wiring.endPin(unit); pin++) {
+                boolean asked = wiring.wiresAt(pin).length > 0
+                        || wiring.pin(pin).needed().or(false);
+                if (asked
+                        && has(pin, NetRoles.RECEIVERS)
+                        && !roles.any(circuit.nets().of(pin), NetRoles.DRIVERS)) {
+                    found.add(pin);
+                }
+            }
+        }
+        return found;
+    }
+
+    /** Leads that join only one leg of a bus at the pieces that two units are on. */
+    public List<Lead> halves(int a, int b) {
+        Set<Integer> pieces = new HashSet<>(segmentsOf.getOrDefault(a, Set.of()));
+        pieces.addAll(segmentsOf.getOrDefault(b, Set.of()));
+        Buses buses = Buses.of(circuit);
+        List<Lead> found = new ArrayList<>();
+        for (BusLink link : buses.links()) {
+            boolean near = pieces.contains(segment(buses, link.from())) || pieces.contains(segment(buses, link.to()));
+            if (!link.pair() && near) {
+                found.add(link.lead());
+            }
+        }
+        return found;
+    }
+
+    private static int segment(Buses buses, int hub) {
+        return buses.segment(buses.hubs().get(hub)).index();
     }
 
     /** Leads of one unit that end at the other and carry signals, though no signal passes. */
