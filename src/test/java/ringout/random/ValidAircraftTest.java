@@ -14,8 +14,9 @@ import ringout.finding.Report;
 class ValidAircraftTest {
     @Property(seed = "20261125", tries = 200, shrinking = ShrinkingMode.OFF)
     void hasNoFindingOfWeight(@ForAll Random random) {
-        Report report = Review.of(Craft.of(random.nextLong()).aircraft());
-        assertEquals(List.of(), Told.heavy(report));
-        assertEquals(List.of(), Told.open(report));
+        Craft craft = Craft.of(random.nextLong());
+        Report report = Review.of(craft.aircraft());
+        assertEquals(List.of(), Told.heavy(report), craft::toString);
+        assertEquals(List.of(), Told.open(report), craft::toString);
     }
 }

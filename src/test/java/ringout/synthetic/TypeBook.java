@@ -19,7 +19,7 @@ final class TypeBook {
         types.put("board", power.board());
         types.put("monitor", power.monitor());
         types.put("shunt", power.shunt());
-        types.put("reg12", power.regulator("REG12", Rails.TWELVE, 12, 8, 6));
+        types.put("reg12", power.regulator("REG12", Rails.TWELVE, 12, 14, 6));
         types.put("reg6", power.regulator("REG6", Rails.SIX, 6, 8, 1));
         types.put("isolated", power.isolated());
         DriveTypes drive = new DriveTypes(style, pins, suffix);

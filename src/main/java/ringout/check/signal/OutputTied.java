@@ -1,5 +1,6 @@
 package ringout.check.signal;
 
+import java.util.Comparator;
 import java.util.List;
 import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
@@ -63,9 +64,12 @@ public final class OutputTied implements Check {
     }
 
     private static int nearest(Situation at, int output, List<Integer> ties) {
-        int best = ties.get(0);
+        List<Integer> sorted = ties.stream()
+                .sorted(Comparator.comparing(at.wiring()::name))
+                .toList();
+        int best = sorted.get(0);
         int fewest = Integer.MAX_VALUE;
-        for (int tie : ties.subList(0, Math.min(20, ties.size()))) {
+        for (int tie : sorted.subList(0, Math.min(20, sorted.size()))) {
             int steps = at.circuit()
                     .trail(output, tie)
                     .map(way -> way.steps().size())

@@ -128,7 +128,7 @@ public final class SignalWays {
         if (!circuit.aboard(unit)) {
             return 0;
         }
-        long own = wiring.role(pin).map(NetRoles::bits).orElse(0L);
+        long own = NetRoles.bit(wiring, pin);
         return own == PASSIVE ? roles.set(circuit.nets().of(pin)) : own;
     }
 
@@ -142,7 +142,7 @@ public final class SignalWays {
     }
 
     private boolean has(int pin, long of) {
-        return wiring.role(pin).filter(role -> (NetRoles.bits(role) & of) != 0).isPresent();
+        return (NetRoles.bit(wiring, pin) & of) != 0;
     }
 
     /** Whether two units have supply points at one voltage at rest, fuses and links passed. */
