@@ -21,7 +21,7 @@ import ringout.draw.scene.Presence;
 import ringout.draw.scene.SheetInfo;
 import ringout.draw.scene.Terminator;
 
-/** Buses of any length, with tees, stubs, lost legs, unknown and absurd lengths. */
+/** Buses of any length, with tees, stubs, rings, lost legs, unknown and absurd lengths. */
 public final class RandomBuses {
     private final Random random;
     private final List<String> targets = new ArrayList<>();
@@ -53,6 +53,7 @@ public final class RandomBuses {
                 leads.add(lead("W" + i, 2));
             }
         }
+        boolean ring = places > 1 && random.nextInt(6) == 0;
         List<Mark> marks = new ArrayList<>();
         List<FindingLine> findings = new ArrayList<>();
         for (int n = 1; n <= random.nextInt(5); n++) {
@@ -75,7 +76,7 @@ public final class RandomBuses {
                 trunk,
                 leads,
                 stubs,
-                Optional.empty(),
+                ring ? Optional.of(lead("WR", 2)) : Optional.empty(),
                 moves,
                 ohms,
                 marks,

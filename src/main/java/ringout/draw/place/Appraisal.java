@@ -25,6 +25,7 @@ final class Appraisal {
     final int top;
     final int height;
     final double score;
+    final int crossings;
 
     private Appraisal(Arrangement state, Shape shape, Traffic traffic, int[] level, Room room) {
         this.state = state;
@@ -33,9 +34,14 @@ final class Appraisal {
         this.channels = netsOf(traffic, level);
         int[] tracks = new int[channels.size()];
         double cost = 0;
+        int crossed = 0;
         for (int c = 0; c < tracks.length; c++) {
-            cost += costOfChannel(channels.get(c), tracks, c);
+            Turning turning = Turning.of(channels.get(c));
+            tracks[c] = turning.tracks();
+            crossed += turning.crossings() + turning.overlaps();
+            cost += turning.cost();
         }
+        this.crossings = crossed;
         this.widths = Widths.of(state, tracks);
         int upper = Integer.MAX_VALUE;
         int lower = 0;
@@ -76,36 +82,39 @@ final class Appraisal {
         return channels;
     }
 
-    private static double costOfChannel(List<Net> nets, int[] tracks, int channel) {
-        List<Net> turning = new ArrayList<>();
-        double length = 0;
-        int crossings = 0;
-        for (Net net : nets) {
-            if (!net.straight()) {
-                turning.add(net);
-                length += net.bottom() - net.top();
+    /** What the turns of one channel cost. */
+    private record Turning(int crossings, int overlaps, int turned, int length, int tracks) {
+        static Turning of(List<Net> nets) {
+            List<Net> turning = new ArrayList<>();
+            int length = 0;
+            for (Net net : nets) {
+                if (!net.straight()) {
+                    turning.add(net);
+                    length += net.bottom() - net.top();
+                }
             }
+            int crossings = 0;
+            for (Net net : nets) {
+                crossings += net.straight() ? crossedBy(net, turning) : 0;
+            }
+            TurnOrder order = TurnOrder.of(turning);
+            int tracks = 0;
+            for (int track : order.tracks()) {
+                tracks = Math.max(tracks, track + 1);
+            }
+            return new Turning(crossings + order.crossings(), order.overlaps(), turning.size(), length, tracks);
         }
-        for (Net net : nets) {
-            crossings += net.straight() ? crossedBy(net, turning) : 0;
-        }
-        TurnOrder order = TurnOrder.of(turning);
-        int most = 0;
-        for (int track : order.tracks()) {
-            most = Math.max(most, track + 1);
-        }
-        tracks[channel] = most;
-        return CROSSING * (crossings + order.crossings())
-                + OVERLAP * order.overlaps()
-                + TURNED * turning.size()
-                + STEP_OF_WIRE * length;
-    }
 
-    private static int crossedBy(Net straight, List<Net> turning) {
-        int crossings = 0;
-        for (Net net : turning) {
-            crossings += straight.a() > net.top() && straight.a() < net.bottom() ? 1 : 0;
+        double cost() {
+            return CROSSING * crossings + OVERLAP * overlaps + TURNED * turned + STEP_OF_WIRE * length;
         }
-        return crossings;
+
+        private static int crossedBy(Net straight, List<Net> turning) {
+            int crossings = 0;
+            for (Net net : turning) {
+                crossings += straight.a() > net.top() && straight.a() < net.bottom() ? 1 : 0;
+            }
+            return crossings;
+        }
     }
 }

@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Deque;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import ringout.draw.form.Forms;
 import ringout.draw.form.GroupForm;
 import ringout.draw.form.Lattice;
@@ -24,7 +26,7 @@ final class ColumnSearch {
     private static final double INNER_FLAG = 0.8;
     private static final double STEP_TOO_HIGH = 2;
     private static final double STEP_OF_HIGHEST = 0.1;
-    private static final int SIDE_ROUNDS = 3;
+    private static final int SIDE_ROUNDS = 2;
     private static final int MOST_ROUNDS = 20;
 
     private final Forms forms;
@@ -32,6 +34,7 @@ final class ColumnSearch {
     private final Room room;
     private final boolean[] placed;
     private final boolean[] fixed;
+    private final List<List<GroupForm>> touched;
 
     private ColumnSearch(Arrangement state, Room room, boolean[] fixed) {
         this.forms = state.forms;
@@ -39,6 +42,7 @@ final class ColumnSearch {
         this.room = room;
         this.fixed = fixed;
         this.placed = fixed.clone();
+        this.touched = touchedByMoving();
     }
 
     /** Sets columns and sides of all nodes that are not fixed. */
@@ -110,7 +114,7 @@ final class ColumnSearch {
         placed[node] = true;
         if (isRoot) {
             state.column[node] = (state.columns - 1) / 2;
-            chooseSides();
+            chooseSides(touched.get(node));
             return;
         }
         moveToBest(node, Double.MAX_VALUE);
@@ -125,7 +129,7 @@ final class ColumnSearch {
         for (int c = 0; c < state.columns; c++) {
             state.column[node] = c;
             System.arraycopy(sides, 0, state.right, 0, sides.length);
-            chooseSides();
+            chooseSides(touched.get(node));
             double cost = cost();
             if (cost < bestCost - 1e-9) {
                 bestCost = cost;
@@ -160,7 +164,8 @@ final class ColumnSearch {
         double before = cost();
         boolean[] sides = state.right.clone();
         swapColumns(a, b);
-        chooseSides();
+        chooseSides(touched.get(a));
+        chooseSides(touched.get(b));
         if (cost() < before - 1e-9) {
             return true;
         }
@@ -175,9 +180,26 @@ final class ColumnSearch {
         state.column[b] = kept;
     }
 
-    private void chooseSides() {
+    /** For each node its own plugs and those at the other ends of its wires: what a move of the node may turn round. */
+    private List<List<GroupForm>> touchedByMoving() {
+        List<List<GroupForm>> all = new ArrayList<>();
+        for (NodeForm node : forms.nodes()) {
+            Set<Integer> groups = new TreeSet<>(node.groups());
+            for (int group : node.groups()) {
+                for (int tap : forms.groups().get(group).taps()) {
+                    if (!forms.links().get(forms.taps().get(tap).link()).flagged()) {
+                        groups.add(forms.across(forms.taps().get(tap)).group());
+                    }
+                }
+            }
+            all.add(groups.stream().map(forms.groups()::get).toList());
+        }
+        return all;
+    }
+
+    private void chooseSides(List<GroupForm> groups) {
         for (int round = 0; round < SIDE_ROUNDS; round++) {
-            for (GroupForm group : forms.groups()) {
+            for (GroupForm group : groups) {
                 if (placed[group.node()] && !fixed[group.node()]) {
                     chooseSide(group);
                 }

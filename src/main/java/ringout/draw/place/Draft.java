@@ -1,6 +1,6 @@
 package ringout.draw.place;
 
-/** A first placing, quickly made; worth improving if it is not far too large. */
+/** A placing on the way to a good one; quickly made, and worth improving if it is not far too large. */
 public final class Draft {
     private static final int TRIALS = 3000;
 
@@ -24,8 +24,19 @@ public final class Draft {
         return Math.max(seen.widths.total() / room.width(), (double) seen.height / room.height());
     }
 
-    /** {@return the placing after improvement} */
-    public Placed improved() {
-        return new Placed(Improver.improve(seen, room, fixed, TRIALS));
+    /** {@return the draft after every single move that gains has been made} */
+    public Draft improved() {
+        return new Draft(Improver.improve(seen, room, fixed, TRIALS), room, fixed);
+    }
+
+    /** {@return the draft after a longer search; at once if it fits and no two wires cross} */
+    public Draft refined() {
+        boolean perfect = seen.crossings == 0 && excess() <= 1;
+        return perfect ? this : new Draft(Improver.refine(seen, room, fixed, TRIALS), room, fixed);
+    }
+
+    /** {@return the placing} */
+    public Placed placed() {
+        return new Placed(seen);
     }
 }

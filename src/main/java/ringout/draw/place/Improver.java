@@ -2,6 +2,7 @@ package ringout.draw.place;
 
 import java.util.Collections;
 import java.util.List;
+import java.util.SplittableRandom;
 import java.util.function.Consumer;
 import ringout.draw.form.GroupForm;
 import ringout.draw.form.NodeForm;
@@ -13,6 +14,7 @@ import ringout.draw.form.NodeForm;
  */
 final class Improver {
     private static final double GAIN = 1e-6;
+    private static final int KICKED_NODES = 2;
 
     private final Room room;
     private final boolean[] fixed;
@@ -26,17 +28,52 @@ final class Improver {
         this.trialsLeft = trials;
     }
 
+    /** {@return the best picture that single moves reach} */
     static Appraisal improve(Appraisal start, Room room, boolean[] fixed, int trials) {
         Improver improver = new Improver(start, room, fixed, trials);
-        boolean better = true;
-        while (better && improver.trialsLeft > 0) {
-            better = improver.moveSlots();
-            better |= improver.moveNodes();
-            better |= improver.movePlugs();
-            better |= improver.flipPlugs();
-            better |= improver.moveToOtherColumns();
-        }
+        improver.descend();
         return improver.best;
+    }
+
+    /**
+     * {@return the best of several such pictures, each begun from the best so far with a few nodes put elsewhere}
+     * An iterated local search; the chance is seeded, and the same scene gives the same picture.
+     */
+    static Appraisal refine(Appraisal start, Room room, boolean[] fixed, int trials) {
+        Improver improver = new Improver(start, room, fixed, trials);
+        SplittableRandom chance = new SplittableRandom(1);
+        Appraisal best = start;
+        while (improver.trialsLeft > 0) {
+            improver.best = improver.kicked(best, chance);
+            improver.trialsLeft--;
+            improver.descend();
+            best = improver.best.score < best.score - GAIN ? improver.best : best;
+        }
+        return best;
+    }
+
+    private void descend() {
+        boolean better = true;
+        while (better && trialsLeft > 0) {
+            better = moveSlots();
+            better |= moveNodes();
+            better |= movePlugs();
+            better |= flipPlugs();
+            better |= moveToOtherColumns();
+        }
+    }
+
+    /** A few nodes put elsewhere by seeded chance, to leave a place from which no single move helps. */
+    private Appraisal kicked(Appraisal from, SplittableRandom chance) {
+        Arrangement state = from.state.copy();
+        best = from;
+        for (int i = 0; i < KICKED_NODES; i++) {
+            int node = chance.nextInt(state.forms.nodes().size());
+            if (!fixed[node]) {
+                change(state, state.forms.nodes().get(node), chance.nextInt(state.columns));
+            }
+        }
+        return Appraisal.of(state, room);
     }
 
     private boolean attempt(Consumer<Arrangement> change) {
@@ -73,7 +110,7 @@ final class Improver {
         return better;
     }
 
-    /** A slot to any other place of its column: what a chain of exchanges, each no gain by itself, cannot reach. */
+    /** A node to any other place of its column: what a chain of exchanges, each no gain by itself, cannot reach. */
     private boolean moveNodes() {
         boolean better = false;
         for (int c = 0; c < best.state.columns; c++) {
@@ -83,11 +120,11 @@ final class Improver {
                     int column = c;
                     int a = from;
                     int b = to;
-                    if (Math.abs(from - to) > 1
-                            && !isFixed(best.state, best.state.stacks.get(c).get(from))) {
+                    int slot = best.state.stacks.get(c).get(from);
+                    if (Math.abs(from - to) > 1 && !best.state.isPass(slot) && !fixed[slot]) {
                         better |= attempt(s -> {
-                            Integer slot = s.stacks.get(column).remove(a);
-                            s.stacks.get(column).add(b, slot);
+                            Integer moved = s.stacks.get(column).remove(a);
+                            s.stacks.get(column).add(b, moved);
                         });
                     }
                 }

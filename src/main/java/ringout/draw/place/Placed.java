@@ -96,6 +96,11 @@ public final class Placed {
         return Widths.of(seen.state, tracks);
     }
 
+    /** {@return the width over all, mm, before any wire has turned a second time} */
+    public double leastWidth() {
+        return seen.widths.total();
+    }
+
     /** {@return how bad the picture is; smaller is better, comparable for one scene and one room only} */
     public double score() {
         return seen.score;

@@ -12,7 +12,7 @@ import ringout.draw.scene.Spot;
 
 /** Finds places for the parts of a scene. */
 public final class Placer {
-    private static final int ROOTS = 2;
+    private static final int ROOTS = 3;
 
     private Placer() {}
 
@@ -45,7 +45,7 @@ public final class Placer {
 
     /** {@return the best placing found in so many columns, which may still be larger than the room} */
     public static Placed place(Forms forms, int columns, Room room) {
-        return draft(forms, columns, room).improved();
+        return draft(forms, columns, room).improved().refined().placed();
     }
 
     /** {@return a height below which no placing in so many columns can come, steps} */
@@ -60,14 +60,18 @@ public final class Placer {
         return all / columns;
     }
 
-    /** {@return a width below which no placing in so many columns can come, mm} */
+    /** {@return a width below which no placing with a wire in every channel can come, mm} */
     public static double leastWidth(Forms forms, int columns) {
         double narrowest = forms.nodes().stream()
                 .filter(n -> !n.isSplice())
                 .mapToDouble(NodeForm::width)
                 .min()
                 .orElse(0);
-        return columns * narrowest;
+        double shortest = forms.taps().stream()
+                .mapToDouble(tap -> tap.lane().width())
+                .min()
+                .orElse(0);
+        return columns * narrowest + (columns - 1) * 2 * shortest;
     }
 
     private static void hold(Arrangement state, Map<String, Spot> held, boolean[] fixed, int[] rank) {

@@ -13,6 +13,7 @@ import ringout.draw.paper.Area;
 import ringout.draw.paper.Point;
 import ringout.draw.paper.SheetSize;
 import ringout.draw.place.Draft;
+import ringout.draw.place.Placed;
 import ringout.draw.place.Placer;
 import ringout.draw.place.Room;
 import ringout.draw.route.Routed;
@@ -80,17 +81,26 @@ final class SheetSearch {
                 drafts.add(Placer.draft(forms, columns, room));
             }
         }
+        drafts.forEach(draft -> note(draft.placed()));
         drafts.removeIf(draft -> draft.excess() > HOPELESS);
         drafts.sort(Comparator.comparingDouble(Draft::score));
+        List<Draft> likeliest = drafts.stream()
+                .limit(LIKELIEST)
+                .map(Draft::improved)
+                .sorted(Comparator.comparingDouble(Draft::score))
+                .toList();
         Optional<Routed> best = Optional.empty();
-        for (Draft draft : drafts.subList(0, Math.min(LIKELIEST, drafts.size()))) {
-            Routed routed = Router.route(draft.improved());
-            note(routed);
-            if (holds(larger, routed) && best.map(b -> better(routed, b, area)).orElse(true)) {
-                best = Optional.of(routed);
-            }
+        for (Draft draft : likeliest) {
+            best = bestOf(best, draft, area, larger);
         }
-        return best;
+        return likeliest.isEmpty() ? best : bestOf(best, likeliest.get(0).refined(), area, larger);
+    }
+
+    private Optional<Routed> bestOf(Optional<Routed> best, Draft draft, Area area, Area larger) {
+        Routed routed = Router.route(draft.placed());
+        note(draft.placed());
+        boolean wins = holds(larger, routed) && best.map(b -> better(routed, b, area)).orElse(true);
+        return wins ? Optional.of(routed) : best;
     }
 
     private static boolean better(Routed candidate, Routed best, Area area) {
@@ -99,10 +109,12 @@ final class SheetSearch {
         return fits == bestFits ? candidate.placed().score() < best.placed().score() : fits;
     }
 
-    private void note(Routed routed) {
-        if (routed.width() * routed.height() < leastWidth * leastHeight) {
-            leastWidth = routed.width();
-            leastHeight = routed.height();
+    private void note(Placed placed) {
+        double width = placed.leastWidth();
+        double height = Lattice.mm(placed.height());
+        if (width * height < leastWidth * leastHeight) {
+            leastWidth = width;
+            leastHeight = height;
         }
     }
 
