@@ -2,10 +2,7 @@ package ringout.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import ringout.draw.harness.BusSheets;
-import ringout.draw.harness.WiringSheets;
-import ringout.draw.wiring.WiringDrawing;
+import ringout.draw.harness.SheetSet;
 import ringout.finding.Fingerprint;
 import ringout.finding.Report;
 import ringout.graph.Circuit;
@@ -37,26 +34,15 @@ final class Drawings {
     /** A drawn sheet by name. */
     private record Named(String name, SvgOutcome outcome) {}
 
-    private final List<Named> sheets = new ArrayList<>();
+    private final List<Named> sheets;
 
     /** Draws the sheets of one state. */
     Drawings(Circuit circuit, Report report, Kind kind) {
         String hash = Fingerprint.of(circuit.wiring().aircraft());
-        if (kind != Kind.BUS) {
-            wiring(WiringSheets.of(circuit, report, hash));
-        }
-        if (kind != Kind.WIRING) {
-            for (BusSheets.Named bus : BusSheets.of(circuit, report, hash)) {
-                sheets.add(new Named(bus.name(), SvgOutcome.of(bus.drawing().sheet())));
-            }
-        }
-    }
-
-    private void wiring(List<WiringDrawing.Fits> drawings) {
-        for (int i = 0; i < drawings.size(); i++) {
-            String name = String.format(Locale.ROOT, "wiring-%02d", i + 1);
-            sheets.add(new Named(name, SvgOutcome.of(drawings.get(i).sheet())));
-        }
+        sheets = SheetSet.of(circuit, report, hash).stream()
+                .filter(sheet -> kind == Kind.ALL || kind.name().equals(sheet.kind().name()))
+                .map(sheet -> new Named(sheet.name(), SvgOutcome.of(sheet.sheet())))
+                .toList();
     }
 
     /** Adds the files of the sheets that passed. */

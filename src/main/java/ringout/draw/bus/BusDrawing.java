@@ -13,13 +13,43 @@ import ringout.draw.style.Margins;
 
 /** A bus diagram on the smallest of some sheets that holds it, or the word that none does. */
 public sealed interface BusDrawing {
-    /**
-     * It fits.
-     *
-     * @param sheet ready to be written
-     * @param scale the scale of length, in words
-     */
-    record Fits(StyledSheet sheet, String scale) implements BusDrawing {}
+    /** It fits. */
+    final class Fits implements BusDrawing {
+        private final Margins margins;
+        private final BusRouted routed;
+
+        Fits(Margins margins, BusRouted routed) {
+            this.margins = margins;
+            this.routed = routed;
+        }
+
+        /** {@return the same diagram in the same places as number n of a set of m sheets} */
+        public Fits numbered(int sheet, int sheets) {
+            return new Fits(margins.titled(margins.info().numbered(sheet, sheets)), routed);
+        }
+
+        /** {@return the scale of length, in words} */
+        public String scale() {
+            return routed.placed().scale().words();
+        }
+
+        /** {@return the sheet, ready to be written} */
+        public StyledSheet sheet() {
+            BusScene scene = routed.placed().scene();
+            List<Ink> ink = new ArrayList<>(margins.draw());
+            ink.addAll(BusInk.draw(routed, margins.drawing()));
+            List<Promise> promised = routed.wires().stream()
+                    .map(w -> new Promise(w.id(), w.from(), w.to()))
+                    .toList();
+            return new StyledSheet(
+                    margins.size(),
+                    scene.info().documentType() + " " + scene.info().title(),
+                    "bus " + scene.name() + ", " + scene.members().size() + " members, " + scale(),
+                    Hatchings.all(),
+                    ink,
+                    promised);
+        }
+    }
 
     /** It fits on none of the sheets; split the bus, or give larger sheets. */
     record DoesNotFit() implements BusDrawing {}
@@ -33,28 +63,10 @@ public sealed interface BusDrawing {
             for (Margins margins : tries) {
                 Optional<BusPlaced> placed = BusPlacer.place(scene, margins.drawing());
                 if (placed.isPresent()) {
-                    return styled(size, margins, BusRouter.route(placed.get()));
+                    return new Fits(margins, BusRouter.route(placed.get()));
                 }
             }
         }
         return new DoesNotFit();
-    }
-
-    private static Fits styled(SheetSize size, Margins margins, BusRouted routed) {
-        BusScene scene = routed.placed().scene();
-        List<Ink> ink = new ArrayList<>(margins.draw());
-        ink.addAll(BusInk.draw(routed, margins.drawing()));
-        List<Promise> promised = routed.wires().stream()
-                .map(w -> new Promise(w.id(), w.from(), w.to()))
-                .toList();
-        String scale = routed.placed().scale().words();
-        StyledSheet sheet = new StyledSheet(
-                size,
-                scene.info().documentType() + " " + scene.info().title(),
-                "bus " + scene.name() + ", " + scene.members().size() + " members, " + scale,
-                Hatchings.all(),
-                ink,
-                promised);
-        return new Fits(sheet, scale);
     }
 }

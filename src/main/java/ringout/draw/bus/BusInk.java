@@ -220,7 +220,7 @@ final class BusInk {
     private void addRingLabel(BusLead ring) {
         TrunkLabel label = TrunkLabel.of(ring, placed.marks(), Lettering.SMALL);
         double x = (placed.pointX().get(0) + placed.pointX().get(placed.pointX().size() - 1)) / 2;
-        double y = placed.ringY() + BusPlacer.LEADER_STEP + 4.6;
+        double y = placed.ringY() - BusPlacer.RING_LABEL / 2;
         Words words = Print.small(label.text() + ", closes the ring, not to scale", x, y, Align.MIDDLE);
         ink.add(words);
         double at = x + words.width() / 2 + 1;

@@ -22,6 +22,9 @@ final class BusPlacer {
     private static final double LEFT_ROOM = 10;
     private static final double RIGHT_ROOM = 5;
     private static final double STUB_ROOM = 46;
+    /** Room above the lead that closes a ring for its label, where no line of its own can run through it. */
+    static final double RING_LABEL = 8;
+
     private static final double RING_ROOM = 13;
     private static final double RING_ASIDE = 9;
     private static final double BOX_GAP = 3;
@@ -123,7 +126,7 @@ final class BusPlacer {
         }
         int steps = deepest(Spread.steps(middles, reached));
         boolean badges = labels.stream().anyMatch(l -> !l.badges().isEmpty());
-        double ringY = area.y() + HEADER + 2;
+        double ringY = area.y() + HEADER + RING_LABEL;
         double top = area.y() + HEADER + (scene.ring().isPresent() ? RING_ROOM : 0);
         double labelRoom = Math.max(sizes.main() * 2, badges ? BadgeForm.HEIGHT : 0);
         double labelY = top + labelRoom / 2;

@@ -22,7 +22,7 @@ public final class BusSheets {
     private BusSheets() {}
 
     /**
-     * The diagrams of every bus with a lead.
+     * The diagrams of every bus with a lead, not yet numbered.
      *
      * @param report findings to mark
      * @param hash of the data, printed on every sheet
@@ -32,9 +32,9 @@ public final class BusSheets {
         List<BusSegment> wired = buses.segments().stream()
                 .filter(segment -> !segment.links().isEmpty())
                 .toList();
+        SheetTitle title = new SheetTitle(circuit, report, hash);
         List<Named> sheets = new ArrayList<>();
         for (int i = 0; i < wired.size(); i++) {
-            SheetTitle title = new SheetTitle(circuit, report, hash, i + 1, wired.size());
             BusPicture picture = new BusPicture(circuit, wired.get(i), report.headlines());
             if (BusDrawing.of(picture.scene(title), SheetSize.all()) instanceof BusDrawing.Fits fits) {
                 sheets.add(new Named(picture.fileName(i + 1), fits));

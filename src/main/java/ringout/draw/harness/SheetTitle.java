@@ -11,11 +11,9 @@ import ringout.model.Aircraft;
  * @param circuit state drawn
  * @param report findings and waivers counted
  * @param hash of the data
- * @param sheet number of this sheet
- * @param sheets number of sheets
  */
-record SheetTitle(Circuit circuit, Report report, String hash, int sheet, int sheets) {
-    /** The title block of one sheet. */
+record SheetTitle(Circuit circuit, Report report, String hash) {
+    /** The title block of one sheet, not yet numbered. */
     SheetInfo info(String title, String documentType, int openFindings) {
         Aircraft aircraft = circuit.wiring().aircraft();
         String name = aircraft.designation()
@@ -24,7 +22,6 @@ record SheetTitle(Circuit circuit, Report report, String hash, int sheet, int sh
                 .orElse(aircraft.name());
         return SheetInfo.of(title, documentType, name, circuit.state().name())
                 .ofTail(aircraft.tail().or(""), revision(aircraft), hash)
-                .numbered(sheet, sheets)
                 .counting(openFindings, report.waived().size());
     }
 

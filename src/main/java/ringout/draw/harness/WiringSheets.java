@@ -2,9 +2,9 @@ package ringout.draw.harness;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.stream.IntStream;
 import ringout.draw.paper.SheetSize;
-import ringout.draw.scene.SheetInfo;
+import ringout.draw.scene.WiringScene;
 import ringout.draw.wiring.WiringDrawing;
 import ringout.finding.Report;
 import ringout.graph.Circuit;
@@ -17,58 +17,52 @@ import ringout.graph.Circuit;
 public final class WiringSheets {
     private final Circuit circuit;
     private final Report report;
-    private final String hash;
+    private final SheetTitle title;
 
     private WiringSheets(Circuit circuit, Report report, String hash) {
         this.circuit = circuit;
         this.report = report;
-        this.hash = hash;
+        this.title = new SheetTitle(circuit, report, hash);
     }
 
     /**
-     * The sheets of an aircraft in one state.
+     * The sheets of an aircraft in one state, not yet numbered.
      *
      * @param report findings to mark
      * @param hash of the data, printed on every sheet
      */
     public static List<WiringDrawing.Fits> of(Circuit circuit, Report report, String hash) {
-        return new WiringSheets(circuit, report, hash).draw();
+        return new WiringSheets(circuit, report, hash).fit(Cut.of(circuit));
     }
 
-    private List<WiringDrawing.Fits> draw() {
-        List<Portion> fitting = new ArrayList<>();
-        for (Portion portion : Cut.of(circuit)) {
-            fit(portion, fitting);
+    /**
+     * The sheets of some portions, in their order. Scenes are built one after the other, because a circuit is not to be asked
+     * by two at once; the search for places knows a scene only, and runs side by side.
+     */
+    private List<WiringDrawing.Fits> fit(List<Portion> portions) {
+        List<WiringScene> scenes = portions.stream().map(this::scene).toList();
+        List<WiringDrawing> drawings = IntStream.range(0, scenes.size())
+                .parallel()
+                .mapToObj(i -> WiringDrawing.of(scenes.get(i), sizes(portions.get(i))))
+                .toList();
+        List<WiringDrawing.Fits> sheets = new ArrayList<>();
+        for (int i = 0; i < drawings.size(); i++) {
+            if (drawings.get(i) instanceof WiringDrawing.Fits fits) {
+                sheets.add(fits);
+            } else if (portions.get(i).leads().size() > 1) {
+                sheets.addAll(fit(portions.get(i).halves()));
+            }
         }
-        List<WiringDrawing.Fits> drawn = new ArrayList<>();
-        for (int i = 0; i < fitting.size(); i++) {
-            drawing(fitting.get(i), i + 1, fitting.size()).ifPresent(drawn::add);
-        }
-        return drawn;
+        return sheets;
     }
 
-    private void fit(Portion portion, List<Portion> fitting) {
-        if (portion.leads().size() == 1 || drawing(portion, 1, 1).isPresent()) {
-            fitting.add(portion);
-            return;
-        }
-        int half = portion.leads().size() / 2;
-        fit(new Portion(portion.title(), portion.leads().subList(0, half)), fitting);
-        fit(
-                new Portion(
-                        portion.title(),
-                        portion.leads().subList(half, portion.leads().size())),
-                fitting);
+    private static List<SheetSize> sizes(Portion portion) {
+        return portion.leads().size() == 1 ? SheetSize.all() : SheetSize.workshop();
     }
 
-    private Optional<WiringDrawing.Fits> drawing(Portion portion, int sheet, int sheets) {
-        SheetScene scene = new SheetScene(circuit, portion, report.headlines());
+    private WiringScene scene(Portion portion) {
         int open = new SheetScene(circuit, portion, report.headlines()).openFindings();
-        SheetInfo info =
-                new SheetTitle(circuit, report, hash, sheet, sheets).info(portion.title(), "wiring diagram", open);
-        List<SheetSize> sizes = portion.leads().size() == 1 ? SheetSize.all() : SheetSize.workshop();
-        return WiringDrawing.of(scene.scene(info), sizes) instanceof WiringDrawing.Fits fits
-                ? Optional.of(fits)
-                : Optional.empty();
+        return new SheetScene(circuit, portion, report.headlines())
+                .scene(title.info(portion.title(), "wiring diagram", open));
     }
 }

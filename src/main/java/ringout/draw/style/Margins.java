@@ -42,6 +42,21 @@ public final class Margins {
         this.list = new Area(frame.x(), strip.y() - listHeight, frame.width(), listHeight);
     }
 
+    /** {@return the same margins with another title block} */
+    public Margins titled(SheetInfo newInfo) {
+        return new Margins(size, newInfo, legend, findings, notes);
+    }
+
+    /** {@return the title block's content} */
+    public SheetInfo info() {
+        return info;
+    }
+
+    /** {@return the paper} */
+    public SheetSize size() {
+        return size;
+    }
+
     /** {@return what is left for the drawing} */
     public Area drawing() {
         Area frame = size.frame();

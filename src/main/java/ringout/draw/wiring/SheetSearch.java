@@ -6,11 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import ringout.draw.form.Forms;
 import ringout.draw.form.Lattice;
-import ringout.draw.ink.Ink;
-import ringout.draw.ink.StyledSheet;
-import ringout.draw.ink.StyledSheet.Promise;
 import ringout.draw.paper.Area;
-import ringout.draw.paper.Point;
 import ringout.draw.paper.SheetSize;
 import ringout.draw.place.Draft;
 import ringout.draw.place.Placed;
@@ -19,9 +15,7 @@ import ringout.draw.place.Room;
 import ringout.draw.route.Routed;
 import ringout.draw.route.Router;
 import ringout.draw.scene.FindingLine;
-import ringout.draw.scene.SheetInfo;
 import ringout.draw.scene.WiringScene;
-import ringout.draw.style.Hatchings;
 import ringout.draw.style.LegendEntry;
 import ringout.draw.style.Margins;
 
@@ -52,7 +46,7 @@ final class SheetSearch {
             Optional<Routed> best = bestIn(full.drawing(), bare.drawing());
             if (best.isPresent()) {
                 boolean list = holds(full.drawing(), best.get());
-                return styled(size, list ? full : bare, best.get());
+                return new WiringDrawing.Fits(new Laid(scene, list ? full : bare, best.get()));
             }
         }
         return new WiringDrawing.DoesNotFit(leastWidth, leastHeight);
@@ -116,25 +110,5 @@ final class SheetSearch {
             leastWidth = width;
             leastHeight = height;
         }
-    }
-
-    private WiringDrawing styled(SheetSize size, Margins margins, Routed routed) {
-        Area area = margins.drawing();
-        Point origin = new Point(
-                area.x() + (area.width() - routed.width()) / 2, area.y() + (area.height() - routed.height()) / 2);
-        List<Ink> ink = new ArrayList<>(margins.draw());
-        ink.addAll(DiagramInk.draw(routed, origin));
-        List<Promise> promised = scene.wires().stream()
-                .map(wire -> new Promise(wire.id(), wire.from(), wire.to()))
-                .toList();
-        SheetInfo info = scene.info();
-        StyledSheet sheet = new StyledSheet(
-                size,
-                info.documentType() + " " + info.title(),
-                scene.boxes().size() + " units, " + scene.wires().size() + " wires, state " + info.state(),
-                Hatchings.all(),
-                ink,
-                promised);
-        return new WiringDrawing.Fits(sheet, routed, origin);
     }
 }

@@ -13,20 +13,36 @@ import ringout.draw.scene.WiringScene;
 
 /** A wiring diagram laid out on the smallest of some sheets that holds it, or the word that none does. */
 public sealed interface WiringDrawing {
-    /**
-     * It fits.
-     *
-     * @param sheet ready to be written
-     * @param routed the stage before
-     * @param origin where the upper left corner of the diagram lies on the sheet
-     */
-    record Fits(StyledSheet sheet, Routed routed, Point origin) implements WiringDrawing {
+    /** It fits. */
+    final class Fits implements WiringDrawing {
+        private final Laid laid;
+
+        Fits(Laid laid) {
+            this.laid = laid;
+        }
+
+        /** {@return the same diagram in the same places as number n of a set of m sheets} */
+        public Fits numbered(int sheet, int sheets) {
+            return new Fits(laid.numbered(sheet, sheets));
+        }
+
+        /** {@return the sheet, ready to be written} */
+        public StyledSheet sheet() {
+            return laid.styled();
+        }
+
+        /** {@return the stage before} */
+        public Routed routed() {
+            return laid.routed();
+        }
+
         /** {@return the zone of the sheet in which each row or splice lies at which a wire ends} */
         public Map<String, String> zones() {
-            ZoneGrid grid = new ZoneGrid(sheet.size());
+            ZoneGrid grid = new ZoneGrid(laid.margins().size());
+            Point origin = laid.origin();
             Map<String, String> zones = new TreeMap<>();
-            for (Tap tap : routed.placed().forms().taps()) {
-                zones.put(tap.row(), grid.zoneOf(routed.end(tap).plus(origin.x(), origin.y())));
+            for (Tap tap : routed().placed().forms().taps()) {
+                zones.put(tap.row(), grid.zoneOf(routed().end(tap).plus(origin.x(), origin.y())));
             }
             return zones;
         }

@@ -1,0 +1,57 @@
+package ringout.draw.harness;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import ringout.draw.ink.StyledSheet;
+import ringout.draw.wiring.WiringDrawing;
+import ringout.finding.Report;
+import ringout.graph.Circuit;
+
+/**
+ * All sheets of an aircraft in one state, numbered through: the wiring sheets, then the bus diagrams. A sheet has the same
+ * number whether the whole set is printed or a part of it.
+ */
+public final class SheetSet {
+    /** Kinds of sheets. */
+    public enum Kind {
+        /** Pin-to-pin wiring diagram. */
+        WIRING,
+        /** Bus diagram to scale of length. */
+        BUS
+    }
+
+    /**
+     * A sheet of the set.
+     *
+     * @param kind what it shows
+     * @param name for a file, without an ending
+     * @param sheet ready to be written
+     */
+    public record Numbered(Kind kind, String name, StyledSheet sheet) {}
+
+    private SheetSet() {}
+
+    /**
+     * The whole set.
+     *
+     * @param report findings to mark
+     * @param hash of the data, printed on every sheet
+     */
+    public static List<Numbered> of(Circuit circuit, Report report, String hash) {
+        List<WiringDrawing.Fits> wiring = WiringSheets.of(circuit, report, hash);
+        List<BusSheets.Named> buses = BusSheets.of(circuit, report, hash);
+        int all = wiring.size() + buses.size();
+        List<Numbered> sheets = new ArrayList<>();
+        for (int i = 0; i < wiring.size(); i++) {
+            String name = String.format(Locale.ROOT, "wiring-%02d", i + 1);
+            sheets.add(new Numbered(
+                    Kind.WIRING, name, wiring.get(i).numbered(i + 1, all).sheet()));
+        }
+        for (BusSheets.Named bus : buses) {
+            StyledSheet sheet = bus.drawing().numbered(sheets.size() + 1, all).sheet();
+            sheets.add(new Numbered(Kind.BUS, bus.name(), sheet));
+        }
+        return sheets;
+    }
+}
