@@ -39,6 +39,7 @@ record MemberForm(
     private static final double MARGIN = 1.5;
     private static final double FOOT = 1.2;
     private static final double NARROWEST = 20;
+    private static final int MOST_LINES = 4;
     private static final double WIDEST_PER_CAP = 12;
 
     /** A line below the title, with the sign of the terminator before it or without, and badges behind it. */
@@ -66,7 +67,7 @@ record MemberForm(
         List<BadgeForm> badges = marks.of(member.id());
         List<Line> lines = new ArrayList<>();
         String what = Lettering.printable(member.subtitle());
-        Lettering.wrap(what, SMALL, Weight.REGULAR, WIDEST_PER_CAP * SMALL, 2)
+        Lettering.wrap(what, SMALL, Weight.REGULAR, WIDEST_PER_CAP * SMALL, MOST_LINES)
                 .forEach(t -> lines.add(line(t, SMALL, false)));
         if (!member.address().isEmpty()) {
             lines.add(line("address " + Lettering.printable(member.address()), sizes.main(), true));

@@ -24,6 +24,11 @@ final class FormsBuilder {
     private static final double WIDEST_TITLE = 44;
     private static final double WIDEST_ZONE = 34;
     private static final double MARGIN = 1.5;
+
+    /** A box is widened while its subtitle needs more lines than these. */
+    private static final int FEW_LINES = 2;
+
+    private static final int MOST_LINES = 4;
     private static final double LEAST_BELOW_TITLE = 1.5;
 
     private final WiringScene scene;
@@ -105,7 +110,7 @@ final class FormsBuilder {
                 own.stream().mapToDouble(g -> groups.get(g).width()).max().orElse(0) + Lattice.AISLE;
         String what = Lettering.printable(box.subtitle());
         double width = wideEnough(what, Math.max(NARROWEST_BOX, Math.max(line + 2 * MARGIN, plugs)));
-        List<String> subtitle = Lettering.wrap(what, SMALL, Weight.REGULAR, width - 2 * MARGIN, 2);
+        List<String> subtitle = Lettering.wrap(what, SMALL, Weight.REGULAR, width - 2 * MARGIN, MOST_LINES);
         double drop = marks.isEmpty() && Lettering.riseOf(what, SMALL) == 0 ? 0 : NodeForm.DROP;
         double below = Math.max(LEAST_BELOW_TITLE, subtitle.size() * NodeForm.SUBTITLE_LINE);
         double lines = NodeForm.TITLE_LINE + drop + below;
@@ -117,9 +122,9 @@ final class FormsBuilder {
     private static double wideEnough(String subtitle, double least) {
         double width = least;
         while (width < WIDEST_TITLE
-                && Lettering.wrap(subtitle, SMALL, Weight.REGULAR, width - 2 * MARGIN, 3)
+                && Lettering.wrap(subtitle, SMALL, Weight.REGULAR, width - 2 * MARGIN, MOST_LINES + 1)
                                 .size()
-                        > 2) {
+                        > FEW_LINES) {
             width += 2;
         }
         return width;

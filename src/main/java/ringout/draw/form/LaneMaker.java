@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import ringout.draw.letter.Lettering;
 import ringout.draw.letter.Weight;
+import ringout.draw.scene.Fuse;
 import ringout.draw.scene.Reference;
 import ringout.draw.scene.Wire;
 
@@ -27,15 +28,20 @@ final class LaneMaker {
     }
 
     Lane ofWire(Wire wire, boolean atStart) {
+        boolean fuse = wire.fuse().map(f -> f.atStart() == atStart).orElse(false);
         String label = labelOf(wire);
+        if (fuse) {
+            label += " " + cut(Lettering.printable(wire.fuse().map(Fuse::rating).orElse("")), WIDEST_WORD);
+        }
         String flag = flags.containsKey(wire.to()) ? cut(flags.get(wire.to()), WIDEST_FLAG) : "";
         double flagWidth = flags.containsKey(wire.to()) ? width(flag) + FLAG_EXTRA : 0;
         double room = width(label);
-        return new Lane(wire.colour(), label, room, room, atStart ? badges.of(wire.id()) : List.of(), flag, flagWidth);
+        List<BadgeForm> shown = atStart ? badges.of(wire.id()) : List.of();
+        return new Lane(wire.colour(), label, room, room, fuse, shown, flag, flagWidth);
     }
 
     Lane ofMove(String id, boolean atStart) {
-        return new Lane("", "", 0, 0, atStart ? badges.of(id) : List.of(), "", 0);
+        return new Lane("", "", 0, 0, false, atStart ? badges.of(id) : List.of(), "", 0);
     }
 
     /** {@return lead, size and colour letters, each only if there is one} */

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeSet;
 import ringout.draw.scene.BadgeKind;
 import ringout.draw.scene.BusLead;
 import ringout.draw.scene.BusMember;
@@ -48,7 +49,7 @@ final class BusPicture {
     private final Buses buses;
     private final BusSegment segment;
     private final List<Headline> headlines;
-    private final Trunk trunk;
+    private final TrunkLine trunk;
     private final Ids ids = new Ids();
     private final List<String> notes = new ArrayList<>();
     private final Map<String, BusMember> members = new LinkedHashMap<>();
@@ -59,7 +60,7 @@ final class BusPicture {
         this.buses = Buses.of(circuit);
         this.segment = segment;
         this.headlines = headlines;
-        this.trunk = Trunk.longest(buses, segment);
+        this.trunk = TrunkLine.of(circuit, buses, segment, extraLeads());
     }
 
     /** Name for the file of this sheet. */
@@ -88,7 +89,7 @@ final class BusPicture {
                 pending.add(buses.links().get(trunk.links().get(i)));
             }
         }
-        ring();
+        Optional<BusLead> ring = ring();
         List<Mark> marks = new ArrayList<>();
         List<FindingLine> lines = new ArrayList<>();
         marks(marks, lines);
@@ -99,7 +100,7 @@ final class BusPicture {
                 points,
                 between,
                 List.copyOf(stubs.values()),
-                Optional.empty(),
+                ring,
                 moves(),
                 new BusReadings(circuit).of(segment),
                 marks,
@@ -140,7 +141,20 @@ final class BusPicture {
         }
         String label = String.join("+", names);
         OptionalDouble length = known && total > 0 ? OptionalDouble.of(total / MM_PER_M) : OptionalDouble.empty();
-        return new BusLead(ids.of("lead " + label, label), label, length, legs, Presence.FITTED);
+        return new BusLead(ids.of("lead " + label, label), label, length, legs, extraLeads().containsAll(names) ? Presence.EXTRA : Presence.FITTED);
+    }
+
+    /** Leads that a finding takes out. */
+    private Set<String> extraLeads() {
+        Set<String> extra = new TreeSet<>();
+        for (Headline headline : headlines) {
+            for (Sketch sketch : headline.finding().sketches()) {
+                if (sketch instanceof Sketch.Extra wire && wire.what() == Sketch.What.WIRE) {
+                    extra.add(wire.at());
+                }
+            }
+        }
+        return extra;
     }
 
     private String memberId(BusHub hub) {
@@ -194,17 +208,15 @@ final class BusPicture {
         return fitted ? Terminator.OFF : Terminator.NONE;
     }
 
-    /** A ring has no scale of length: the sheet says so and the wiring sheets show the lead that closes it. */
-    private void ring() {
-        if (segment.rings() > 0) {
+    /** The lead that closes a ring; leads of rings that one line cannot show are told in words. */
+    private Optional<BusLead> ring() {
+        if (!trunk.untold().isEmpty()) {
             String closing = String.join(
                     ", ",
-                    segment.links().stream()
-                            .filter(link -> !trunk.links().contains(link))
-                            .map(link -> buses.links().get(link).lead().id())
-                            .toList());
+                    trunk.untold().stream().map(link -> link.lead().id()).toList());
             notes.add("the bus closes a ring by " + closing + ": see the wiring sheets");
         }
+        return trunk.closing().map(link -> lead(List.of(link)));
     }
 
     private String rate() {

@@ -206,7 +206,8 @@ final class SheetScene {
                 look.net(wire),
                 end(wire.fromPin()),
                 end(wire.toPin()),
-                marks.wire(lead)));
+                marks.wire(lead),
+                look.fuse(wire)));
     }
 
     private String end(int pin) {

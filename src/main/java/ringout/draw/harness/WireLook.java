@@ -1,11 +1,15 @@
 package ringout.draw.harness;
 
 import java.util.Locale;
+import java.util.Optional;
+import ringout.draw.scene.Fuse;
 import ringout.draw.scene.WireKind;
 import ringout.graph.Circuit;
+import ringout.graph.Part;
 import ringout.graph.Wire;
 import ringout.graph.Wiring;
 import ringout.graph.signal.NetRoles;
+import ringout.model.FuseEnd;
 import ringout.model.PinRole;
 import ringout.model.shape.Scalars;
 
@@ -75,6 +79,17 @@ final class WireLook {
             }
         }
         return "";
+    }
+
+    /** The fuse of a conductor; at the end it starts from, unless the row says otherwise. */
+    Optional<Fuse> fuse(Wire wire) {
+        for (Part part : circuit.wiring().parts()) {
+            if (part.origin() instanceof Part.LeadFuse fuse && fuse.wire() == wire.index()) {
+                boolean atStart = !wire.lead().fuseAt().is(FuseEnd.TO);
+                return Optional.of(new Fuse(Scalars.number(fuse.ratingA()) + " A", atStart));
+            }
+        }
+        return Optional.empty();
     }
 
     /** Name of the net: its first pin. */

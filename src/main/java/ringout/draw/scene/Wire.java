@@ -1,5 +1,7 @@
 package ringout.draw.scene;
 
+import java.util.Optional;
+
 /**
  * One conductor.
  *
@@ -12,6 +14,7 @@ package ringout.draw.scene;
  * @param from a pin, fitting or splice
  * @param to a pin, fitting, splice or reference
  * @param presence whether the wire is there
+ * @param fuse the fuse in it, if there is one
  */
 public record Wire(
         String id,
@@ -22,8 +25,23 @@ public record Wire(
         String net,
         String from,
         String to,
-        Presence presence) {
-    /** A wire that is there. */
+        Presence presence,
+        Optional<Fuse> fuse) {
+    /** A wire without a fuse. */
+    public Wire(
+            String id,
+            String lead,
+            String size,
+            String colour,
+            WireKind kind,
+            String net,
+            String from,
+            String to,
+            Presence presence) {
+        this(id, lead, size, colour, kind, net, from, to, presence, Optional.empty());
+    }
+
+    /** A wire that is there, without a fuse. */
     public Wire(String id, String lead, String size, String colour, WireKind kind, String net, String from, String to) {
         this(id, lead, size, colour, kind, net, from, to, Presence.FITTED);
     }

@@ -13,9 +13,11 @@ import ringout.draw.ink.Tag;
 import ringout.draw.ink.Words.Align;
 import ringout.draw.paper.Area;
 import ringout.draw.paper.Point;
+import ringout.draw.scene.Fitting;
 import ringout.draw.scene.Presence;
 import ringout.draw.scene.Wire;
 import ringout.draw.style.Badges;
+import ringout.draw.style.FittingInk;
 import ringout.draw.style.Insulation;
 import ringout.draw.style.Lines;
 import ringout.draw.style.Palette;
@@ -43,7 +45,7 @@ final class LaneInk {
         return right ? edge.x() + distance : edge.x() - distance;
     }
 
-    /** {@return sleeve and label of a wire; a wire that is missing has no sleeve} */
+    /** {@return sleeve, label and fuse of a wire; a wire that is missing has no sleeve} */
     List<Ink> onWire(Wire wire) {
         List<Ink> ink = new ArrayList<>();
         if (wire.presence() != Presence.MISSING) {
@@ -55,6 +57,11 @@ final class LaneInk {
                     parts,
                     Print.small(lane.label(), out(lane.labelStart()), edge.y(), right ? Align.START : Align.END));
             ink.add(new Cluster(Tag.of("label").with("wire", wire.id()), parts));
+        }
+        if (lane.fuse()) {
+            Point middle = new Point(out(lane.fuseStart() + Lane.FUSE / 2), edge.y());
+            Fitting sign = new Fitting("", Fitting.Symbol.FUSE, "", wire.presence());
+            ink.add(new Cluster(Tag.of("fuse").with("on", wire.id()), FittingInk.draw(sign, middle)));
         }
         return ink;
     }

@@ -50,16 +50,22 @@ final class Legend {
         if (!scene.splices().isEmpty()) {
             entries.add(low("dot: joined", Legend::dot));
         }
+        if (scene.wires().stream().anyMatch(wire -> wire.fuse().isPresent())) {
+            entries.add(sign(Fitting.Symbol.FUSE));
+        }
         rows(scene).stream()
                 .filter(r -> r.presence() != Presence.MISSING && r instanceof Fitting)
                 .map(r -> ((Fitting) r).symbol())
                 .distinct()
                 .sorted()
-                .forEach(symbol -> entries.add(low(
-                        wordsOf(symbol), p -> FittingInk.draw(new Fitting("", symbol, ""), p.plus(LENGTH / 2, 0)))));
+                .forEach(symbol -> entries.add(sign(symbol)));
         if (!scene.moves().isEmpty()) {
             entries.add(LegendEntries.move());
         }
+    }
+
+    private static LegendEntry sign(Fitting.Symbol symbol) {
+        return low(wordsOf(symbol), p -> FittingInk.draw(new Fitting("", symbol, ""), p.plus(LENGTH / 2, 0)));
     }
 
     private static List<Row> rows(WiringScene scene) {

@@ -93,4 +93,28 @@ class WiringSheetsTest {
         draw("samples/starter");
         assertEquals(first, sheets);
     }
+
+    @Test
+    void everyFuseOfALeadIsDrawnInItsConductorWithItsRating() {
+        draw("samples/linewarden-review");
+        String all = String.join("\n", sheets);
+        for (String fuse : List.of("W61 18 RD 3 A", "W69 22 RD 1 A", "W71 16 RD 7.5 A", "W77 20 RD 3 A")) {
+            assertEquals(1, all.split(Pattern.quote(">" + fuse + "<"), -1).length - 1, fuse);
+        }
+        assertEquals(4, all.split("class=\"fuse\"", -1).length - 1, "fuses drawn");
+    }
+
+    @Test
+    void returnStandsOnTheSheetOfTheSignalsItBelongsTo() {
+        draw("samples/linewarden-review");
+        for (String sheet : sheets) {
+            assertEquals(wires(sheet).contains("W41.1"), wires(sheet).contains("W43.1"), "W43 is the return of W41");
+        }
+    }
+
+    @Test
+    void noSubtitleIsCut() {
+        draw("samples/linewarden-review");
+        assertTrue(sheets.stream().noneMatch(sheet -> sheet.contains("\u2026")), "an ellipsis on a sheet");
+    }
 }
