@@ -4,9 +4,6 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.TreeMap;
-import java.util.TreeSet;
 import ringout.graph.Circuit;
 import ringout.graph.Wire;
 import ringout.graph.Wiring;
@@ -36,8 +33,7 @@ final class Cut {
         }
     }
 
-    private static final long RETURN = NetRoles.bits(PinRole.ZERO_V, PinRole.PACK_MINUS);
-    private static final long POWER = NetRoles.SUPPLIES | RETURN;
+    private static final long POWER = NetRoles.SUPPLIES | NetRoles.bits(PinRole.ZERO_V, PinRole.PACK_MINUS);
     private static final long BUS = NetRoles.bits(PinRole.CAN_H, PinRole.CAN_L);
 
     private final Circuit circuit;
@@ -55,46 +51,16 @@ final class Cut {
     }
 
     private List<Portion> portions() {
-        Map<Integer, Section> own = new TreeMap<>();
+        Map<Section, List<Integer>> systems = new EnumMap<>(Section.class);
         for (int lead = 0; lead < wiresOf.size(); lead++) {
             if (!wiresOf.get(lead).isEmpty()) {
-                own.put(lead, system(wiresOf.get(lead)));
+                systems.computeIfAbsent(system(wiresOf.get(lead)), key -> new ArrayList<>())
+                        .add(lead);
             }
         }
-        Map<Section, List<Integer>> systems = new EnumMap<>(Section.class);
-        own.forEach((lead, system) -> systems.computeIfAbsent(
-                        returnsOnly(lead) ? companions(lead, own) : system, key -> new ArrayList<>())
-                .add(lead));
         List<Portion> portions = new ArrayList<>();
         systems.forEach((system, leads) -> portions.addAll(chunks(system.title, leads)));
         return portions;
-    }
-
-    /** Whether a lead carries 0V and nothing else. */
-    private boolean returnsOnly(int lead) {
-        NetRoles roles = NetRoles.of(circuit);
-        return wiresOf.get(lead).stream()
-                .map(wire -> circuit.nets().of(wire.fromPin()))
-                .allMatch(net -> roles.any(net, RETURN) && !roles.any(net, NetRoles.SUPPLIES));
-    }
-
-    /** The system of the other leads between the same two units: a return stands beside what it returns. */
-    private Section companions(int lead, Map<Integer, Section> own) {
-        return own.entrySet().stream()
-                .filter(other -> units(other.getKey()).equals(units(lead)) && !returnsOnly(other.getKey()))
-                .map(Map.Entry::getValue)
-                .findFirst()
-                .orElse(own.getOrDefault(lead, Section.POWER));
-    }
-
-    private Set<Integer> units(int lead) {
-        Wiring wiring = circuit.wiring();
-        Set<Integer> units = new TreeSet<>();
-        for (Wire wire : wiresOf.get(lead)) {
-            units.add(wiring.unitOf(wire.fromPin()));
-            units.add(wiring.unitOf(wire.toPin()));
-        }
-        return units;
     }
 
     private List<Portion> chunks(String title, List<Integer> leads) {

@@ -11,6 +11,10 @@ final class Appraisal {
     private static final double CROSSING = 10;
     private static final double TURNED = 5;
     private static final double OVERLAP = 30;
+
+    /** A wire led past a box: less than this in crossings is no reason to go round it. */
+    private static final double PASSED = 12;
+
     private static final double STEP_OF_WIRE = 0.15;
     private static final double MM_TOO_WIDE = 3;
     private static final double STEP_TOO_HIGH = 25;
@@ -42,6 +46,7 @@ final class Appraisal {
             cost += turning.cost();
         }
         this.crossings = crossed;
+        cost += PASSED * passes(state);
         this.widths = Widths.of(state, tracks);
         int upper = Integer.MAX_VALUE;
         int lower = 0;
@@ -66,6 +71,16 @@ final class Appraisal {
         Traffic traffic = Traffic.of(state, shape);
         int[] level = Levels.of(state, shape, traffic, room.height());
         return new Appraisal(state, shape, traffic, level, room);
+    }
+
+    private static int passes(Arrangement state) {
+        int passes = 0;
+        for (List<Integer> stack : state.stacks) {
+            for (int slot : stack) {
+                passes += state.isPass(slot) ? 1 : 0;
+            }
+        }
+        return passes;
     }
 
     private static List<List<Net>> netsOf(Traffic traffic, int[] level) {

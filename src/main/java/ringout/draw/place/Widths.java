@@ -11,6 +11,9 @@ import ringout.draw.form.Tap;
 public final class Widths {
     private static final double BARE_CHANNEL = 8;
 
+    /** Line to be seen between the labels of both ends of a straight wire. */
+    private static final double BARE_LINE = 6;
+
     private final double[] columns;
     private final double[] leftLanes;
     private final double[] rightLanes;
@@ -59,7 +62,9 @@ public final class Widths {
     /** {@return the width of a channel} */
     public double channel(int channel) {
         boolean outer = channel == 0 || channel == columns.length;
+        boolean facing = leftLanes[channel] > 0 && rightLanes[channel] > 0;
         double turns = tracks[channel] == 0 ? 0 : (tracks[channel] + 1) * Lattice.STEP;
+        turns = facing ? Math.max(BARE_LINE, turns) : turns;
         double all = leftLanes[channel] + turns + rightLanes[channel];
         return outer ? all : Math.max(BARE_CHANNEL, all);
     }

@@ -41,7 +41,7 @@ public final class PngWriter {
     /** {@return the sheet as PNG, in its size on paper at so many dots per inch} */
     public static byte[] write(SvgOutcome.Verified sheet, int dotsPerInch) {
         Fonts.register();
-        Raster raster = new Raster();
+        Raster raster = new Raster(dotsPerInch);
         raster.addTranscodingHint(ImageTranscoder.KEY_PIXEL_UNIT_TO_MILLIMETER, MM_PER_INCH / dotsPerInch);
         raster.addTranscodingHint(ImageTranscoder.KEY_BACKGROUND_COLOR, Color.WHITE);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
@@ -55,6 +55,12 @@ public final class PngWriter {
 
     /** Encodes with the JDK: the renderer's own encoder takes longer than rendering the sheet. */
     private static final class Raster extends ImageTranscoder {
+        private final int dotsPerInch;
+
+        Raster(int dotsPerInch) {
+            this.dotsPerInch = dotsPerInch;
+        }
+
         @Override
         public BufferedImage createImage(int width, int height) {
             return new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
@@ -78,8 +84,7 @@ public final class PngWriter {
 
         /** The pHYs chunk, pixels a metre, by which a printer knows the size on paper. */
         private IIOMetadataNode resolution() {
-            float mmPerPixel = (Float) hints.get(KEY_PIXEL_UNIT_TO_MILLIMETER);
-            String perMetre = Integer.toString(Math.round(MM_PER_M / mmPerPixel));
+            String perMetre = Integer.toString(Math.round(dotsPerInch * MM_PER_M / MM_PER_INCH));
             IIOMetadataNode chunk = new IIOMetadataNode("pHYs");
             chunk.setAttribute("pixelsPerUnitXAxis", perMetre);
             chunk.setAttribute("pixelsPerUnitYAxis", perMetre);

@@ -105,14 +105,6 @@ class WiringSheetsTest {
     }
 
     @Test
-    void returnStandsOnTheSheetOfTheSignalsItBelongsTo() {
-        draw("samples/linewarden-review");
-        for (String sheet : sheets) {
-            assertEquals(wires(sheet).contains("W41.1"), wires(sheet).contains("W43.1"), "W43 is the return of W41");
-        }
-    }
-
-    @Test
     void noSubtitleIsCut() {
         draw("samples/linewarden-review");
         assertTrue(sheets.stream().noneMatch(sheet -> sheet.contains("\u2026")), "an ellipsis on a sheet");
