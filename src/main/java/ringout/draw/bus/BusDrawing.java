@@ -36,8 +36,9 @@ public sealed interface BusDrawing {
         /** {@return the sheet, ready to be written} */
         public StyledSheet sheet() {
             BusScene scene = routed.placed().scene();
-            List<Ink> ink = new ArrayList<>(margins.draw());
-            ink.addAll(BusInk.draw(routed, margins.drawing()));
+            List<Ink> diagram = BusInk.draw(routed, margins.drawing());
+            List<Ink> ink = new ArrayList<>(margins.draw(diagram));
+            ink.addAll(diagram);
             List<Promise> promised = routed.wires().stream()
                     .map(w -> new Promise(w.id(), w.from(), w.to()))
                     .toList();

@@ -1,6 +1,7 @@
 package ringout.draw.harness;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import ringout.draw.ink.StyledSheet;
@@ -39,7 +40,7 @@ public final class SheetSet {
      * @param hash of the data, printed on every sheet
      */
     public static List<Numbered> of(Circuit circuit, Report report, String hash) {
-        List<WiringDrawing.Fits> wiring = WiringSheets.of(circuit, report, hash);
+        List<WiringDrawing.Fits> wiring = inParts(WiringSheets.of(circuit, report, hash));
         List<BusSheets.Named> buses = BusSheets.of(circuit, report, hash);
         int all = wiring.size() + buses.size();
         List<Numbered> sheets = new ArrayList<>();
@@ -53,5 +54,21 @@ public final class SheetSet {
             sheets.add(new Numbered(Kind.BUS, bus.name(), sheet));
         }
         return sheets;
+    }
+
+    /** Sheets of one system are told apart in their titles. */
+    private static List<WiringDrawing.Fits> inParts(List<WiringDrawing.Fits> sheets) {
+        List<String> titles = sheets.stream().map(WiringDrawing.Fits::title).toList();
+        List<WiringDrawing.Fits> told = new ArrayList<>();
+        for (int i = 0; i < sheets.size(); i++) {
+            String title = titles.get(i);
+            int parts = Collections.frequency(titles, title);
+            int part = Collections.frequency(titles.subList(0, i + 1), title);
+            told.add(
+                    parts == 1
+                            ? sheets.get(i)
+                            : sheets.get(i).entitled(title + ", part " + part + " of " + parts));
+        }
+        return told;
     }
 }

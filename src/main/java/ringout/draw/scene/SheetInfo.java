@@ -49,6 +49,27 @@ public record SheetInfo(
                 "", "", title, documentType, aircraft, "", "", 1, 1, "", Optional.empty(), "", "", state, 0, 0);
     }
 
+    /** {@return the same sheet under another title} */
+    public SheetInfo entitled(String newTitle) {
+        return new SheetInfo(
+                owner,
+                number,
+                newTitle,
+                documentType,
+                aircraft,
+                tail,
+                revision,
+                sheet,
+                sheets,
+                hash,
+                date,
+                creator,
+                approver,
+                state,
+                openFindings,
+                waivers);
+    }
+
     /** {@return the same sheet with owner and identification number} */
     public SheetInfo ownedBy(String newOwner, String newNumber) {
         return new SheetInfo(

@@ -32,7 +32,7 @@ public final class Badges {
         ink.add(outline(form.kind(), area, fill, Pen.solid(Palette.BLACK, Lines.STRONG)));
         addText(ink, form, middle);
         String words = words(form) + (target.isEmpty() ? "" : " at " + target);
-        Tag tag = Tag.of("badge").with("severity", form.kind().word());
+        Tag tag = Tag.of("badge").with("severity", form.kind().word()).with("number", number(form));
         tag = form.waived() ? tag.with("waived", "yes") : tag;
         tag = target.isEmpty() ? tag : tag.with("target", target);
         return new Cluster(tag.titled(words, ""), ink);
@@ -112,6 +112,10 @@ public final class Badges {
                 ? "cannot tell"
                 : "severity " + form.kind().word();
         return kind + (form.waived() ? ", waived, " : ", ") + "number "
-                + form.text().replaceAll("[W?]", "");
+                + number(form);
+    }
+
+    private static String number(BadgeForm form) {
+        return form.text().replaceAll("[W?]", "");
     }
 }

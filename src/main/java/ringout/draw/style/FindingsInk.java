@@ -4,6 +4,7 @@ import static ringout.draw.letter.Lettering.SMALL;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import ringout.draw.form.BadgeForm;
 import ringout.draw.ink.Cluster;
 import ringout.draw.ink.Ink;
@@ -38,7 +39,8 @@ final class FindingsInk {
         return height == 0 ? 0 : height + 2;
     }
 
-    static Cluster draw(List<FindingLine> findings, List<String> notes, Area area) {
+    static Cluster draw(
+            List<FindingLine> findings, Map<String, List<String>> zones, List<String> notes, Area area) {
         List<Ink> ink = new ArrayList<>();
         int columns = columns(area.width());
         int rows = (findings.size() + columns - 1) / columns;
@@ -49,7 +51,8 @@ final class FindingsInk {
             int column = i / rows;
             double x = area.x() + column * width + MARGIN;
             double y = area.y() + 1 + (i % rows) * ROW;
-            ink.add(line(findings.get(i), x, y, width - 2 * MARGIN, badges));
+            List<String> seen = zones.getOrDefault(Integer.toString(findings.get(i).number()), List.of());
+            ink.add(line(findings.get(i), seen, x, y, width - 2 * MARGIN, badges));
         }
         double y = area.y() + 1 + rows * ROW;
         for (String note : notes) {
@@ -65,16 +68,32 @@ final class FindingsInk {
         return BadgeForm.of(new Mark(finding.number(), finding.kind(), finding.waived(), List.of()));
     }
 
-    private static Cluster line(FindingLine finding, double x, double y, double width, double badges) {
+    /** As many zones as there is room for below the code; a plus when there are more. */
+    private static String words(List<String> zones) {
+        String shown = "";
+        for (int i = 0; i < zones.size(); i++) {
+            String more = (shown + " " + zones.get(i)).strip();
+            String whole = i + 1 < zones.size() ? more + " +" : more;
+            if (Lettering.width(whole, SMALL, Weight.REGULAR) > CODE_ROOM - 1) {
+                return shown + " +";
+            }
+            shown = more;
+        }
+        return shown;
+    }
+
+    private static Cluster line(
+            FindingLine finding, List<String> zones, double x, double y, double width, double badges) {
         List<Ink> ink = new ArrayList<>();
         double middle = y + ROW / 2;
         ink.add(Badges.draw(badge(finding), new Point(x + badges / 2 - 1, middle), ""));
         String code = finding.kind().word() + " " + Lettering.printable(finding.code());
         List<String> lines = Lettering.wrap(
                 Lettering.printable(finding.title()), SMALL, Weight.REGULAR, width - badges - CODE_ROOM, 2);
-        double first = lines.size() > 1 ? middle - LINE / 2 : middle;
+        double first = lines.size() > 1 || !zones.isEmpty() ? middle - LINE / 2 : middle;
         String shown = Lettering.fit(code, SMALL, Weight.BOLD, CODE_ROOM - 1);
         Print.add(ink, Print.bold(shown, x + badges, first, Align.START));
+        Print.add(ink, Print.small(words(zones), x + badges, first + LINE, Align.START));
         for (int i = 0; i < lines.size(); i++) {
             double textX = x + badges + CODE_ROOM;
             Print.add(ink, Print.small(lines.get(i), textX, first + i * LINE, Align.START));

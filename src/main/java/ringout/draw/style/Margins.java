@@ -63,14 +63,14 @@ public final class Margins {
         return Area.between(frame.x() + PADDING, frame.y() + PADDING, frame.right() - PADDING, list.y() - PADDING);
     }
 
-    /** {@return the ink of all margins} */
-    public List<Ink> draw() {
+    /** {@return the ink of all margins about a drawing; the finding list names the zones of its badges} */
+    public List<Ink> draw(List<Ink> drawing) {
         List<Ink> ink = new ArrayList<>();
         ink.add(FrameInk.draw(size));
         Pen pen = Pen.solid(Palette.BLACK, Lines.MEDIUM);
         if (list.height() > 0) {
             ink.add(Patch.rectangle("panel", list, Paint.clear(), pen));
-            ink.add(FindingsInk.draw(findings, notes, list));
+            ink.add(FindingsInk.draw(findings, BadgeZones.of(drawing, size), notes, list));
         }
         double left = strip.right() - TitleBlockInk.WIDTH;
         ink.add(Patch.rectangle("panel", strip, Paint.clear(), pen));

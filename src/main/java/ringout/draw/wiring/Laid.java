@@ -22,8 +22,9 @@ import ringout.draw.style.Margins;
  * @param routed the diagram
  */
 record Laid(WiringScene scene, Margins margins, Routed routed) {
-    Laid numbered(int sheet, int sheets) {
-        return new Laid(scene, margins.titled(margins.info().numbered(sheet, sheets)), routed);
+    /** The same diagram in the same places under another title block. */
+    Laid titled(SheetInfo info) {
+        return new Laid(scene, margins.titled(info), routed);
     }
 
     /** Where the upper left corner of the diagram lies on the sheet. */
@@ -34,8 +35,9 @@ record Laid(WiringScene scene, Margins margins, Routed routed) {
     }
 
     StyledSheet styled() {
-        List<Ink> ink = new ArrayList<>(margins.draw());
-        ink.addAll(DiagramInk.draw(routed, origin()));
+        List<Ink> diagram = DiagramInk.draw(routed, origin());
+        List<Ink> ink = new ArrayList<>(margins.draw(diagram));
+        ink.addAll(diagram);
         List<Promise> promised = scene.wires().stream()
                 .map(wire -> new Promise(wire.id(), wire.from(), wire.to()))
                 .toList();

@@ -23,7 +23,17 @@ public sealed interface WiringDrawing {
 
         /** {@return the same diagram in the same places as number n of a set of m sheets} */
         public Fits numbered(int sheet, int sheets) {
-            return new Fits(laid.numbered(sheet, sheets));
+            return new Fits(laid.titled(laid.margins().info().numbered(sheet, sheets)));
+        }
+
+        /** {@return the same diagram in the same places under another title} */
+        public Fits entitled(String title) {
+            return new Fits(laid.titled(laid.margins().info().entitled(title)));
+        }
+
+        /** {@return what it shows} */
+        public String title() {
+            return laid.margins().info().title();
         }
 
         /** {@return the sheet, ready to be written} */
