@@ -40,7 +40,8 @@ final class Drawings {
     Drawings(Circuit circuit, Report report, Kind kind) {
         String hash = Fingerprint.of(circuit.wiring().aircraft());
         sheets = SheetSet.of(circuit, report, hash).stream()
-                .filter(sheet -> kind == Kind.ALL || kind.name().equals(sheet.kind().name()))
+                .filter(sheet ->
+                        kind == Kind.ALL || kind.name().equals(sheet.kind().name()))
                 .map(sheet -> new Named(sheet.name(), SvgOutcome.of(sheet.sheet())))
                 .toList();
     }

@@ -141,7 +141,12 @@ final class BusPicture {
         }
         String label = String.join("+", names);
         OptionalDouble length = known && total > 0 ? OptionalDouble.of(total / MM_PER_M) : OptionalDouble.empty();
-        return new BusLead(ids.of("lead " + label, label), label, length, legs, extraLeads().containsAll(names) ? Presence.EXTRA : Presence.FITTED);
+        return new BusLead(
+                ids.of("lead " + label, label),
+                label,
+                length,
+                legs,
+                extraLeads().containsAll(names) ? Presence.EXTRA : Presence.FITTED);
     }
 
     /** Leads that a finding takes out. */
@@ -212,8 +217,7 @@ final class BusPicture {
     private Optional<BusLead> ring() {
         if (!trunk.untold().isEmpty()) {
             String closing = String.join(
-                    ", ",
-                    trunk.untold().stream().map(link -> link.lead().id()).toList());
+                    ", ", trunk.untold().stream().map(link -> link.lead().id()).toList());
             notes.add("the bus closes a ring by " + closing + ": see the wiring sheets");
         }
         return trunk.closing().map(link -> lead(List.of(link)));

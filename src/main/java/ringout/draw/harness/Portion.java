@@ -12,6 +12,7 @@ record Portion(String title, List<Integer> leads) {
     /** The same rows on two sheets. */
     List<Portion> halves() {
         int half = leads.size() / 2;
-        return List.of(new Portion(title, leads.subList(0, half)), new Portion(title, leads.subList(half, leads.size())));
+        return List.of(
+                new Portion(title, leads.subList(0, half)), new Portion(title, leads.subList(half, leads.size())));
     }
 }

@@ -64,10 +64,7 @@ public final class SheetSet {
             String title = titles.get(i);
             int parts = Collections.frequency(titles, title);
             int part = Collections.frequency(titles.subList(0, i + 1), title);
-            told.add(
-                    parts == 1
-                            ? sheets.get(i)
-                            : sheets.get(i).entitled(title + ", part " + part + " of " + parts));
+            told.add(parts == 1 ? sheets.get(i) : sheets.get(i).entitled(title + ", part " + part + " of " + parts));
         }
         return told;
     }

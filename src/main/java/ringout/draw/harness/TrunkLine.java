@@ -51,9 +51,7 @@ record TrunkLine(
                 .map(buses.links()::get)
                 .toList();
         return outwards(
-                circuit,
-                buses,
-                new TrunkLine(trunk.hubs(), trunk.links(), trunk.branches(), Optional.empty(), untold));
+                circuit, buses, new TrunkLine(trunk.hubs(), trunk.links(), trunk.branches(), Optional.empty(), untold));
     }
 
     /** Where a ring may be opened, best first: at a lead that is one too many, else at the last of the list. */
@@ -101,7 +99,8 @@ record TrunkLine(
     }
 
     private static boolean controls(Circuit circuit, BusHub hub) {
-        return hub.member() && circuit.wiring().directory().type(hub.unit()).kind().is(UnitKind.CONTROLLER);
+        return hub.member()
+                && circuit.wiring().directory().type(hub.unit()).kind().is(UnitKind.CONTROLLER);
     }
 
     private static int plugs(Circuit circuit, BusHub hub) {

@@ -37,7 +37,8 @@ final class BadgeZones {
                     .findFirst()
                     .orElse("");
             cluster.parts().stream()
-                    .filter(part -> part instanceof Patch patch && patch.tag().classes().equals("shape"))
+                    .filter(part ->
+                            part instanceof Patch patch && patch.tag().classes().equals("shape"))
                     .forEach(part -> note(number, ((Patch) part).outline()));
         } else if (ink instanceof Cluster cluster) {
             cluster.parts().forEach(this::look);

@@ -111,8 +111,7 @@ public final class Badges {
         String kind = form.kind() == BadgeKind.CANNOT_TELL
                 ? "cannot tell"
                 : "severity " + form.kind().word();
-        return kind + (form.waived() ? ", waived, " : ", ") + "number "
-                + number(form);
+        return kind + (form.waived() ? ", waived, " : ", ") + "number " + number(form);
     }
 
     private static String number(BadgeForm form) {

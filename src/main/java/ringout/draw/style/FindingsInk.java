@@ -39,8 +39,7 @@ final class FindingsInk {
         return height == 0 ? 0 : height + 2;
     }
 
-    static Cluster draw(
-            List<FindingLine> findings, Map<String, List<String>> zones, List<String> notes, Area area) {
+    static Cluster draw(List<FindingLine> findings, Map<String, List<String>> zones, List<String> notes, Area area) {
         List<Ink> ink = new ArrayList<>();
         int columns = columns(area.width());
         int rows = (findings.size() + columns - 1) / columns;
@@ -51,7 +50,8 @@ final class FindingsInk {
             int column = i / rows;
             double x = area.x() + column * width + MARGIN;
             double y = area.y() + 1 + (i % rows) * ROW;
-            List<String> seen = zones.getOrDefault(Integer.toString(findings.get(i).number()), List.of());
+            List<String> seen =
+                    zones.getOrDefault(Integer.toString(findings.get(i).number()), List.of());
             ink.add(line(findings.get(i), seen, x, y, width - 2 * MARGIN, badges));
         }
         double y = area.y() + 1 + rows * ROW;

@@ -93,7 +93,8 @@ final class SheetSearch {
     private Optional<Routed> bestOf(Optional<Routed> best, Draft draft, Area area, Area larger) {
         Routed routed = Router.route(draft.placed());
         note(draft.placed());
-        boolean wins = holds(larger, routed) && best.map(b -> better(routed, b, area)).orElse(true);
+        boolean wins =
+                holds(larger, routed) && best.map(b -> better(routed, b, area)).orElse(true);
         return wins ? Optional.of(routed) : best;
     }
 

@@ -26,7 +26,8 @@ import ringout.read.edit.EditReader;
 
 /** The bus diagrams of the samples: one a bus, passed by the verifier, with the trunk length and every member on it. */
 class BusSheetsTest {
-    private static final Pattern MEMBER = Pattern.compile("data-pin=\"([^\"]+)\".*?<rect x=\"([0-9.]+)\"", Pattern.DOTALL);
+    private static final Pattern MEMBER =
+            Pattern.compile("data-pin=\"([^\"]+)\".*?<rect x=\"([0-9.]+)\"", Pattern.DOTALL);
 
     @ParameterizedTest
     @CsvSource({
@@ -60,7 +61,8 @@ class BusSheetsTest {
         List<String> sheets = sheets(ring);
         assertEquals(3, sheets.size());
         String closed = sheets.get(0);
-        assertTrue(closed.contains("data-wire=\"W45.H\"") && closed.contains("data-wire=\"W45.L\""), "both legs of W45");
+        assertTrue(
+                closed.contains("data-wire=\"W45.H\"") && closed.contains("data-wire=\"W45.L\""), "both legs of W45");
         assertTrue(closed.contains("W45 1.00 m, closes the ring"), "its label");
         assertTrue(closed.contains("one too many"), "crossed out, and the legend says so");
         assertTrue(closed.contains("data-target=\"W45\""), "its mark");
