@@ -95,7 +95,7 @@ final class BusPicture {
         marks(marks, lines);
         return new BusScene(
                 title.info(buses.name(segment), "bus diagram", lines.size()),
-                segment.name().isEmpty() ? "bus" : segment.name(),
+                segment.name().isEmpty() ? "not named" : segment.name(),
                 rate(),
                 points,
                 between,

@@ -22,7 +22,7 @@ final class FindingsInk {
     private static final double ROW = 8.5;
     private static final double NOTE = 4.5;
     private static final double MARGIN = 2;
-    private static final double CODE_ROOM = 15;
+    private static final double CODE_ROOM = 20;
     private static final double NARROWEST = 150;
     private static final double LINE = 4.1;
 
@@ -70,9 +70,9 @@ final class FindingsInk {
 
     /** As many zones as there is room for below the code; a plus when there are more. */
     private static String words(List<String> zones) {
-        String shown = "";
+        String shown = zones.isEmpty() ? "" : "at";
         for (int i = 0; i < zones.size(); i++) {
-            String more = (shown + " " + zones.get(i)).strip();
+            String more = shown + " " + zones.get(i);
             String whole = i + 1 < zones.size() ? more + " +" : more;
             if (Lettering.width(whole, SMALL, Weight.REGULAR) > CODE_ROOM - 1) {
                 return shown + " +";

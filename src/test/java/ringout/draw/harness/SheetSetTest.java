@@ -11,6 +11,9 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import ringout.check.Catalogue;
 import ringout.check.Review;
+import ringout.draw.paper.Point;
+import ringout.draw.paper.SheetSize;
+import ringout.draw.paper.ZoneGrid;
 import ringout.finding.Report;
 import ringout.graph.Circuit;
 import ringout.graph.Wiring;
@@ -20,6 +23,9 @@ import ringout.read.AircraftReader;
 /** The set of sheets of an aircraft, judged from the finished SVG. */
 class SheetSetTest {
     private static final Pattern NUMBER = Pattern.compile(">(\\d+ of \\d+)<");
+
+    private static final Pattern BADGE =
+            Pattern.compile("data-number=\"1\" data-target.*?points=\"([0-9.]+),([0-9.]+)", Pattern.DOTALL);
 
     private static List<String> sheets() {
         List<Circuit> circuits = Circuit.all(
@@ -53,5 +59,17 @@ class SheetSetTest {
     @Test
     void layingOutSideBySideGivesTheSameBytesEveryTime() {
         assertEquals(sheets(), sheets());
+    }
+
+    /** The terminator that is missing at the recorder. */
+    @Test
+    void findingListNamesTheZoneOfTheBadge() {
+        String bus = sheets().get(sheets().size() - 1);
+        Matcher badge = BADGE.matcher(bus);
+        assertTrue(badge.find(), "no badge on the bus diagram");
+        ZoneGrid grid = new ZoneGrid(SheetSize.A4);
+        double x = Double.parseDouble(badge.group(1));
+        double y = Double.parseDouble(badge.group(2));
+        assertTrue(bus.contains(">at " + grid.zoneOf(new Point(x, y + 2)) + "<"), "zone of " + x + ", " + y);
     }
 }
