@@ -67,9 +67,16 @@ final class SheetSearch {
 
     /** The best picture among the likeliest numbers of columns; one that leaves room for the list wins. */
     private Optional<Routed> bestIn(Area area, Area larger) {
+        int held = scene.held().stream().mapToInt(spot -> spot.column() + 1).max().orElse(1);
+        int most = Math.min(MOST_COLUMNS, forms.nodes().size());
+        return bestIn(area, larger, held, most).or(() -> bestIn(area, larger, 1, Math.min(most, held - 1)));
+    }
+
+    /** Within some numbers of columns: those that have room for every held place come first, whatever they cost. */
+    private Optional<Routed> bestIn(Area area, Area larger, int fewest, int most) {
         Room room = new Room(area.width(), (int) (area.height() / Lattice.STEP));
         List<Draft> drafts = new ArrayList<>();
-        for (int columns = 1; columns <= Math.min(MOST_COLUMNS, forms.nodes().size()); columns++) {
+        for (int columns = fewest; columns <= most; columns++) {
             if (Placer.leastWidth(forms, columns) <= area.width()
                     && Lattice.mm(Placer.leastHeight(forms, columns)) <= larger.height()) {
                 drafts.add(Placer.draft(forms, columns, room));
