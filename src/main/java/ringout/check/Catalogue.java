@@ -24,6 +24,8 @@ import ringout.check.power.RegulatorOverloaded;
 import ringout.check.power.ReturnMissing;
 import ringout.check.power.ReturnTooThin;
 import ringout.check.power.TwoSources;
+import ringout.check.power.VoltageAtModule;
+import ringout.check.power.VoltageDrop;
 import ringout.check.record.DataHole;
 import ringout.check.record.NoIdentity;
 import ringout.check.record.UnitDoubtful;
@@ -117,6 +119,8 @@ public final class Catalogue {
             new TwoSources(), // P06
             new ReturnMissing(), // P09
             new ReturnTooThin(), // P10
+            new VoltageDrop(), // P17
+            new VoltageAtModule(), // P18
             new RegulatorOverloaded(), // P19
             new RegulatorInputOutOfRange(), // P20
             new LinearRegulatorHot()); // P21

@@ -98,6 +98,12 @@ public final class Thresholds {
     /** Least voltage at a device fed by a bus. */
     public static final Threshold BUS_VOLTAGE = new Threshold("bus.device-voltage", 4.0, "V", BUS_POWER);
 
+    /** Part of the voltage the leads of a load may lose while it lasts. */
+    public static final Threshold DROP_LASTING = new Threshold("drop.lasting", 5, "%", "common practice, no source");
+
+    /** Part of the voltage the leads of a load may lose for some seconds. */
+    public static final Threshold DROP_SECONDS = new Threshold("drop.seconds", 8, "%", "common practice, no source");
+
     private Thresholds() {}
 
     /** All of them. */
@@ -131,5 +137,8 @@ public final class Thresholds {
                 BUS_CONNECTOR,
                 BUS_DEVICE,
                 BUS_VOLTAGE);
+
+                DROP_LASTING,
+                DROP_SECONDS);
     }
 }

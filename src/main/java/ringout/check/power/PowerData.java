@@ -9,6 +9,7 @@ final class PowerData {
     static final String ROLE = "role";
     static final String AVERAGE = "average current";
     static final String BEHIND = "average current behind the regulator, or its efficiency,";
+    static final String CONTACT = "contact resistance";
     static final String PEAK = "peak current";
     static final String EFFICIENCY = "efficiency";
     static final String PACK_OHM = "resistance of a cell";
@@ -31,6 +32,10 @@ final class PowerData {
         }
         if (datum.equals(AVERAGE) || datum.equals(PEAK) || datum.equals(EFFICIENCY) || datum.equals(BEHIND)) {
             return new Gaps.Way("look it up in the maker's data, or clamp a meter around its lead", 5);
+        }
+        if (datum.equals(CONTACT)) {
+            return new Gaps.Way(
+                    "take the maker's figure for the plug, or measure the mated contact with four wires", 5);
         }
         if (datum.contains("cell")) {
             return new Gaps.Way("read the label of the pack", 1);
