@@ -136,8 +136,7 @@ public final class Thresholds {
                 RESERVE_TIME,
                 BUS_CONNECTOR,
                 BUS_DEVICE,
-                BUS_VOLTAGE);
-
+                BUS_VOLTAGE,
                 DROP_LASTING,
                 DROP_SECONDS);
     }
