@@ -4,11 +4,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import ringout.check.Catalogue;
 import ringout.check.Review;
 import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
+import ringout.check.form.Gathering;
 import ringout.finding.Finding;
 import ringout.finding.Headline;
 import ringout.finding.Report;
@@ -16,12 +18,18 @@ import ringout.finding.Severity;
 import ringout.graph.Circuit;
 import ringout.graph.Wiring;
 import ringout.model.Aircraft;
+import ringout.model.Lead;
 import ringout.model.edit.Edit;
 import ringout.model.edit.Edited;
 import ringout.model.edit.Edits;
 
 /** Makes edits on a copy and reviews the copy: first by the check that found the mistake, then by all. */
 final class Trial {
+    private static final Set<String> GATHERING = Catalogue.all().stream()
+            .filter(Gathering.class::isInstance)
+            .map(check -> check.getClass().getAnnotation(CheckInfo.class).code())
+            .collect(Collectors.toUnmodifiableSet());
+
     private final Aircraft aircraft;
     private final String today;
     private final Set<String> before = new HashSet<>();
@@ -31,7 +39,7 @@ final class Trial {
         this.aircraft = aircraft;
         this.today = today;
         grave(report).map(Finding::id).forEach(before::add);
-        open(report).forEach(openBefore::add);
+        open(report, Set.of()).forEach(openBefore::add);
     }
 
     /** The mended aircraft, if the edits clear the headline and harm nothing. */
@@ -42,14 +50,15 @@ final class Trial {
         }
         List<Circuit> circuits = Circuit.all(Wiring.of(edited.aircraft()));
         Report alone = Review.of(circuits, List.of(check(headline.finding().code())), today);
-        boolean better = clears(alone, headline) && harmless(alone);
-        return better && sound(Review.of(circuits, Catalogue.all(), today), headline)
+        Set<String> fresh = fresh(edits);
+        boolean better = clears(alone, headline) && harmless(alone, fresh);
+        return better && sound(Review.of(circuits, Catalogue.all(), today), headline, fresh)
                 ? Optional.of(edited.aircraft())
                 : Optional.empty();
     }
 
-    private boolean sound(Report after, Headline headline) {
-        return clears(after, headline) && harmless(after);
+    private boolean sound(Report after, Headline headline, Set<String> fresh) {
+        return clears(after, headline) && harmless(after, fresh);
     }
 
     /** Neither the headline nor what it explains is found any more. */
@@ -60,9 +69,9 @@ final class Trial {
         return all(after).map(Finding::id).noneMatch(gone::contains);
     }
 
-    private boolean harmless(Report after) {
+    private boolean harmless(Report after, Set<String> fresh) {
         return grave(after).map(Finding::id).allMatch(before::contains)
-                && open(after).allMatch(openBefore::contains);
+                && open(after, fresh).allMatch(openBefore::contains);
     }
 
     private static Stream<Finding> grave(Report report) {
@@ -74,9 +83,23 @@ final class Trial {
                 .flatMap(headline -> Stream.concat(Stream.of(headline.finding()), headline.alsoExplains().stream()));
     }
 
-    /** What a check could not tell, by check and objects; what a new lead still lacks counts with its check. */
-    private static Stream<String> open(Report report) {
-        return report.cannotTell().stream().map(open -> open.code() + " " + open.objects());
+    /** Names of leads the edits make: what nobody knows of them yet is no harm, it is to be filled in. */
+    private static Set<String> fresh(List<Edit> edits) {
+        Set<String> names = new HashSet<>();
+        for (Edit edit : edits) {
+            if (edit instanceof Edit.Add add && add.item() instanceof Lead lead) {
+                names.add(lead.id());
+            }
+        }
+        return names;
+    }
+
+    /** What a check could not tell, by check and objects; checks that only gather what others lack count for nothing. */
+    private static Stream<String> open(Report report, Set<String> fresh) {
+        return report.cannotTell().stream()
+                .filter(open -> open.objects().stream().noneMatch(fresh::contains))
+                .filter(open -> !GATHERING.contains(open.code()))
+                .map(open -> open.code() + " " + open.objects());
     }
 
     private static Check check(String code) {
