@@ -58,10 +58,15 @@ public final class BusQuestion {
 
     /** The table of one piece of bus. */
     public static BusTable ask(Circuit circuit, BusSegment segment) {
-        return new BusQuestion(circuit).table(segment);
+        return new BusQuestion(circuit).table(segment, BusFaults.of(circuit, segment));
     }
 
-    private BusTable table(BusSegment segment) {
+    /** The table of one piece of bus with its first row only: the bus as listed. */
+    public static BusTable asListed(Circuit circuit, BusSegment segment) {
+        return new BusQuestion(circuit).table(segment, List.of());
+    }
+
+    private BusTable table(BusSegment segment, List<Fault> faults) {
         List<BusSpots.Place> places = BusSpots.of(circuit, segment);
         List<Spot> spots = new ArrayList<>();
         for (Side side : Side.values()) {
@@ -70,7 +75,7 @@ public final class BusQuestion {
         }
         List<BusTable.Row> rows = new ArrayList<>();
         rows.add(row(places, Optional.empty()));
-        BusFaults.of(circuit, segment).forEach(fault -> rows.add(row(places, Optional.of(fault))));
+        faults.forEach(fault -> rows.add(row(places, Optional.of(fault))));
         return new BusTable(Buses.of(circuit).name(segment), circuit.state().name(), spots, List.copyOf(rows));
     }
 
