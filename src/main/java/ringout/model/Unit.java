@@ -41,6 +41,7 @@ public record Unit(
         @Doc("leads its current sensor embraces") List<String> senses,
         @Doc("pack: measured voltage at rest") Datum<Double> restV,
         @Doc("pack: cycles so far") Datum<Integer> cycles,
+
         @Doc("pack: capacity it still has, of the one on its label")
         Datum<Double> healthPercent,
 

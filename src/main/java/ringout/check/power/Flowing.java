@@ -128,9 +128,7 @@ final class Flowing {
                         .thenComparing(Map.Entry.comparingByKey()))
                 .toList();
         List<String> words = new ArrayList<>();
-        sorted.stream()
-                .limit(WRITTEN)
-                .forEach(entry -> words.add(entry.getKey() + " " + Figures.of(entry.getValue())));
+        sorted.stream().limit(WRITTEN).forEach(entry -> words.add(entry.getKey() + " " + Figures.of(entry.getValue())));
         if (sorted.size() > WRITTEN) {
             double rest = sorted.stream()
                     .skip(WRITTEN)

@@ -24,9 +24,8 @@ record InputNeed(double volts, String words, boolean assumed) {
     /** Output plus dropout; without a dropout the lowest input voltage, unless that is under the output of a step-down type. */
     static Optional<InputNeed> of(Situation at, PowerSource source, Part part, InnerPart spec) {
         Datum<Double> set = spec.rating().outputV();
-        OptionalDouble output = set.isKnown()
-                ? OptionalDouble.of(set.or(0.0))
-                : source.volts().nominal();
+        OptionalDouble output =
+                set.isKnown() ? OptionalDouble.of(set.or(0.0)) : source.volts().nominal();
         Datum<Double> dropout = spec.rating().dropoutV();
         if (output.isPresent() && dropout.isKnown()) {
             double needs = output.getAsDouble() + dropout.or(0.0);
@@ -34,7 +33,8 @@ record InputNeed(double volts, String words, boolean assumed) {
             String words = Figures.of(output) + " V + " + Figures.of(dropout.or(0.0)) + " V dropout";
             return Optional.of(new InputNeed(needs, words, assumed));
         }
-        Datum<Double> least = InputDraft.limits(at, source, spec).map(Rail::minV).orElse(Datum.notAsked());
+        Datum<Double> least =
+                InputDraft.limits(at, source, spec).map(Rail::minV).orElse(Datum.notAsked());
         boolean tells = dropout.isNotApplicable()
                 || output.isEmpty()
                 || least.or(0.0) > output.getAsDouble()

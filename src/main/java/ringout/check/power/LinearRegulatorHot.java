@@ -86,7 +86,9 @@ public final class LinearRegulatorHot implements Check {
     private static void judge(
             Situation at, Outcomes out, Gaps gaps, LoadGaps missing, Flowing flow, PowerSource source) {
         List<Gap> open = new ArrayList<>(missing.average(source));
-        open.addAll(PowerGraph.of(at.circuit()).missing(at.wiring().parts().get(source.part()).from()).stream()
+        open.addAll(PowerGraph.of(at.circuit())
+                .missing(at.wiring().parts().get(source.part()).from())
+                .stream()
                 .filter(gap -> !gap.datum().contains("empty"))
                 .toList());
         Optional<RegulatorFigure> figure = flow.regulator(source);
@@ -96,8 +98,7 @@ public final class LinearRegulatorHot implements Check {
             return;
         }
         double watts = heat(figure.get());
-        double rests = flow.assumedPart(
-                SourceReach.of(at.circuit()).loads(source), LoadGaps::averageFigures);
+        double rests = flow.assumedPart(SourceReach.of(at.circuit()).loads(source), LoadGaps::averageFigures);
         boolean assumed = rating(at, source).heatW().source() == Origin.ASSUMED;
         double sink = at.limit(Thresholds.LINEAR_SINK).value();
         double most = limit.map(Threshold::value).orElse(sink);
@@ -123,14 +124,13 @@ public final class LinearRegulatorHot implements Check {
     /** What it can shed; empty when nobody tells whether it has a heat sink. */
     private static Optional<Threshold> limit(Situation at, PowerSource source) {
         PartRating rating = rating(at, source);
-        Datum<Double> own = rating.heatW().orElse(at.directory().type(source.unit()).heatRatedW());
+        Datum<Double> own =
+                rating.heatW().orElse(at.directory().type(source.unit()).heatRatedW());
         if (own.isKnown()) {
             String type = at.directory().unit(source.unit()).type();
             return Optional.of(new Threshold("heat", own.or(0.0), "W", "data of " + type));
         }
-        return rating.heatSink()
-                .known()
-                .map(sink -> at.limit(sink ? Thresholds.LINEAR_SINK : Thresholds.LINEAR_BARE));
+        return rating.heatSink().known().map(sink -> at.limit(sink ? Thresholds.LINEAR_SINK : Thresholds.LINEAR_BARE));
     }
 
     private static Draft draft(Situation at, RegulatorFigure figure, Verdict verdict, Threshold limit) {

@@ -55,15 +55,21 @@ final class LoadGaps {
     /** What is missing for the average current of a consumer. */
     static List<Gap> averages(Situation at, Consumer consumer) {
         boolean none = consumer.loads().isEmpty() && consumer.draws();
-        return gaps(at, consumer, PowerData.AVERAGE, none || consumer.loads().stream()
-                .anyMatch(LoadGaps::lacksAverage));
+        return gaps(
+                at,
+                consumer,
+                PowerData.AVERAGE,
+                none || consumer.loads().stream().anyMatch(LoadGaps::lacksAverage));
     }
 
     /** What is missing for the peak current of a consumer. */
     static List<Gap> peaks(Situation at, Consumer consumer) {
         boolean none = consumer.loads().isEmpty() && consumer.draws();
-        return gaps(at, consumer, PowerData.PEAK, none || consumer.loads().stream()
-                .anyMatch(load -> load.peakA().isMissing()));
+        return gaps(
+                at,
+                consumer,
+                PowerData.PEAK,
+                none || consumer.loads().stream().anyMatch(load -> load.peakA().isMissing()));
     }
 
     private static List<Gap> gaps(Situation at, Consumer consumer, String datum, boolean missing) {

@@ -13,8 +13,7 @@ import ringout.graph.power.PowerSource;
  * @param share average over the part of it that should be used
  * @param peak peak over the peak rating
  */
-record OutputLoad(
-        PowerSource source, Flowing flow, Peak highest, Verdict average, Verdict share, Verdict peak) {
+record OutputLoad(PowerSource source, Flowing flow, Peak highest, Verdict average, Verdict share, Verdict peak) {
     /**
      * What flows when loads peak.
      *

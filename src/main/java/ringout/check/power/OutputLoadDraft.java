@@ -52,12 +52,14 @@ final class OutputLoadDraft {
     private static String title(OutputLoad load) {
         String name = load.source().name();
         if (load.blamesPeak()) {
-            return "regulator overloaded: " + name + " has to give " + Figures.of(load.peak().value())
-                    + " A at peak, rated for " + Figures.of(load.peak().limit()) + " A";
+            return "regulator overloaded: " + name + " has to give "
+                    + Figures.of(load.peak().value()) + " A at peak, rated for "
+                    + Figures.of(load.peak().limit()) + " A";
         }
         String average = name + " has to give " + Figures.of(load.average().value()) + " A on average, ";
         return load.average().exceeds()
-                ? "regulator overloaded: " + average + "rated for " + Figures.of(load.average().limit()) + " A"
+                ? "regulator overloaded: " + average + "rated for "
+                        + Figures.of(load.average().limit()) + " A"
                 : "regulator near its limit: " + average
                         + Figures.of(100 * load.average().use()) + " % of the "
                         + Figures.of(load.average().limit()) + " A it is rated for";
@@ -72,7 +74,8 @@ final class OutputLoadDraft {
                 .orElse("");
         return "average " + load.flow().shares(load.source()) + " = "
                 + Figures.of(load.average().value()) + " of " + limit(load.average()) + " A; peak "
-                + load.highest().flow().shares(load.source()) + " = " + Figures.of(load.peak().value()) + " of "
+                + load.highest().flow().shares(load.source()) + " = "
+                + Figures.of(load.peak().value()) + " of "
                 + limit(load.peak()) + " A (" + load.highest().of().words() + ")" + derated;
     }
 
@@ -100,7 +103,8 @@ final class OutputLoadDraft {
                 outputs(at, load.source()).stream().map(at.wiring()::name).toList();
         String where = pins.size() == 1
                 ? "clamp a meter around the lead at " + pins.get(0)
-                : "clamp a meter around each lead at " + at.directory().name(load.source().unit()) + " and add up";
+                : "clamp a meter around each lead at "
+                        + at.directory().name(load.source().unit()) + " and add up";
         Verdict blamed = load.blamed();
         return where + (load.blamesPeak() ? ", peak hold: " : ": ") + Figures.of(blamed.limit()) + " A at most"
                 + String.format(Locale.ROOT, " (%s A by the list)", Figures.of(blamed.value()));

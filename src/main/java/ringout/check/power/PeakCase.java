@@ -85,7 +85,8 @@ record PeakCase(LoadCase loads, Map<String, EventLoad> event, String words) {
     }
 
     private static double rise(PlacedLoad load) {
-        return load.load().peakA().or(0.0) - load.load().average(OptionalDouble.empty()).orElse(0);
+        return load.load().peakA().or(0.0)
+                - load.load().average(OptionalDouble.empty()).orElse(0);
     }
 
     /** What an event says of a load. */
@@ -100,8 +101,7 @@ record PeakCase(LoadCase loads, Map<String, EventLoad> event, String words) {
     static Map<String, EventLoad> named(Event event) {
         Map<String, EventLoad> byUnit = new HashMap<>();
         for (EventLoad load : event.loads()) {
-            Ranges.items(List.of(load.unit()))
-                    .forEach(unit -> byUnit.putIfAbsent(unit.toLowerCase(Locale.ROOT), load));
+            Ranges.items(List.of(load.unit())).forEach(unit -> byUnit.putIfAbsent(unit.toLowerCase(Locale.ROOT), load));
         }
         return byUnit;
     }
@@ -112,7 +112,8 @@ record PeakCase(LoadCase loads, Map<String, EventLoad> event, String words) {
     }
 
     private boolean peaking(Situation at, PlacedLoad load) {
-        return loads.level() == LoadCase.PEAK.level() || loads.peaking().contains(at.directory().name(load.unit()));
+        return loads.level() == LoadCase.PEAK.level()
+                || loads.peaking().contains(at.directory().name(load.unit()));
     }
 
     private static boolean aboveAverage(PlacedLoad load) {
@@ -126,7 +127,8 @@ record PeakCase(LoadCase loads, Map<String, EventLoad> event, String words) {
         if (said.isPresent() && said.get().seconds().isKnown()) {
             return OptionalDouble.of(said.get().seconds().or(0.0));
         }
-        boolean own = said.isEmpty() || !said.get().amps().isKnown() && !said.get().watts().isKnown();
+        boolean own = said.isEmpty()
+                || !said.get().amps().isKnown() && !said.get().watts().isKnown();
         return own && load.load().peakS().isKnown()
                 ? OptionalDouble.of(load.load().peakS().or(0.0))
                 : OptionalDouble.empty();

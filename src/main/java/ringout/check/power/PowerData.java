@@ -41,7 +41,8 @@ final class PowerData {
             return new Gaps.Way("read the label of the pack", 1);
         }
         if (datum.equals(CONTACT_OHM)) {
-            return new Gaps.Way("look it up in the maker's data, or measure the drop over the mated contact under load", 5);
+            return new Gaps.Way(
+                    "look it up in the maker's data, or measure the drop over the mated contact under load", 5);
         }
         if (datum.equals("length")) {
             return new Gaps.Way("lay a tape along the lead", 2);

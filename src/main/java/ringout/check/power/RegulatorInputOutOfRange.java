@@ -86,12 +86,7 @@ public final class RegulatorInputOutOfRange implements Check {
     private record Regulator(PowerSource source, Part part, InnerPart spec) {}
 
     private static void judge(
-            Situation at,
-            Outcomes out,
-            Gaps gaps,
-            LoadGaps missing,
-            Optional<Flowing> worst,
-            Regulator regulator) {
+            Situation at, Outcomes out, Gaps gaps, LoadGaps missing, Optional<Flowing> worst, Regulator regulator) {
         boolean high = high(at, out, gaps, regulator);
         if (worst.isPresent() && low(at, out, gaps, missing, worst.get(), regulator) && high) {
             out.looked();
@@ -105,7 +100,8 @@ public final class RegulatorInputOutOfRange implements Check {
         Datum<Double> most = InputDraft.limits(at, regulator.source(), regulator.spec())
                 .map(Rail::maxV)
                 .orElse(Datum.notAsked());
-        Optional<Volts> volts = power.between(regulator.part().from(), regulator.source().minus());
+        Optional<Volts> volts =
+                power.between(regulator.part().from(), regulator.source().minus());
         if (most.isMissing()) {
             gaps.add(HIGHEST_INPUT, name);
             return false;
@@ -175,7 +171,8 @@ public final class RegulatorInputOutOfRange implements Check {
         power.missing(regulator.part().from()).stream()
                 .filter(gap -> gap.datum().contains("empty"))
                 .forEach(open::add);
-        for (PowerSource above : SourceReach.of(at.circuit()).above(regulator.part().from())) {
+        for (PowerSource above :
+                SourceReach.of(at.circuit()).above(regulator.part().from())) {
             if (above.kind() == PowerSource.Kind.PACK) {
                 open.addAll(missing.peak(above));
                 if (!above.milliohm().isKnown()) {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
-import ringout.check.form.Figures;
 import ringout.check.form.Gaps;
 import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;

@@ -26,15 +26,17 @@ public final class SourceReach {
         for (Consumer consumer : power.consumers()) {
             boolean takes = consumer.draws() || !consumer.loads().isEmpty();
             if (takes && circuit.aboard(consumer.unit())) {
-                above(consumer.plus()).forEach(source -> consumers
-                        .computeIfAbsent(source.index(), key -> new ArrayList<>())
-                        .add(consumer));
+                above(consumer.plus())
+                        .forEach(source -> consumers
+                                .computeIfAbsent(source.index(), key -> new ArrayList<>())
+                                .add(consumer));
             }
         }
         for (PlacedLoad load : power.loads()) {
             if (circuit.aboard(load.unit())) {
-                above(load.plus()).forEach(source -> loads.computeIfAbsent(source.index(), key -> new ArrayList<>())
-                        .add(load));
+                above(load.plus())
+                        .forEach(source -> loads.computeIfAbsent(source.index(), key -> new ArrayList<>())
+                                .add(load));
             }
         }
     }

@@ -24,35 +24,53 @@ import ringout.solve.network.Resistance;
  * ohmmeter reads on a graph built anew: two ways that share only the values of the resistances.
  */
 class OhmsFaultsTest {
+    private static final String BUS = "FC-C2-H FC-C2-L";
+    private static final String BOTH_OFF =
+            "set units[FC].ports[CAN2].terminator none\nset units[GMC].ports[CAN2].terminator off";
+    private static final String EXCHANGED = "set leads[W68].from LOG-AUX\nset leads[W90].from LOG-C2";
+
+    /** Points of the meter; kind, object and first details of the fault; the same written into the list. */
     static Stream<Arguments> faultsAndEdits() {
         return Stream.of(
-                Arguments.of(Fault.Kind.TERMINATOR_MISSING, "GMC", "set units[GMC].ports[CAN2].terminator off"),
-                Arguments.of(Fault.Kind.TERMINATOR_MISSING, "FC", "set units[FC].ports[CAN2].terminator none"),
-                Arguments.of(Fault.Kind.TERMINATOR_EXTRA, "LOG", "set units[LOG].ports[CAN2].terminator on"),
                 Arguments.of(
-                        Fault.Kind.TERMINATORS_ALL_MISSING,
-                        "FC",
-                        "set units[FC].ports[CAN2].terminator none\nset units[GMC].ports[CAN2].terminator off"),
-                Arguments.of(Fault.Kind.OPEN_CONDUCTOR, "W66", "set leads[W66].pins 1>1 3>3 4>4"),
-                Arguments.of(Fault.Kind.UNSEATED, "GN1-C2", "remove leads[W66]"),
-                Arguments.of(Fault.Kind.CROSSED, "W65", "set leads[W65].pins 1>2 2>1 3>3 4>4"),
+                        BUS, Fault.Kind.TERMINATOR_MISSING, "GMC", "", "set units[GMC].ports[CAN2].terminator off"),
+                Arguments.of(BUS, Fault.Kind.TERMINATOR_MISSING, "FC", "", "set units[FC].ports[CAN2].terminator none"),
+                Arguments.of(BUS, Fault.Kind.TERMINATOR_EXTRA, "LOG", "", "set units[LOG].ports[CAN2].terminator on"),
+                Arguments.of(BUS, Fault.Kind.TERMINATORS_ALL_MISSING, "FC", "FC", BOTH_OFF),
+                Arguments.of(BUS, Fault.Kind.OPEN_CONDUCTOR, "W66", "", "set leads[W66].pins 1>1 3>3 4>4"),
+                Arguments.of(BUS, Fault.Kind.UNSEATED, "GN1-C2", "", "remove leads[W66]"),
+                Arguments.of(BUS, Fault.Kind.CROSSED, "W65", "FC-C2-1", "set leads[W65].pins 1>2 2>1 3>3 4>4"),
                 Arguments.of(
-                        Fault.Kind.WRONG_SOCKET, "W68", "set leads[W68].from LOG-AUX\nset leads[W90].from LOG-C2"));
+                        "FC-C2-H GN1-C1-L",
+                        Fault.Kind.CROSSED,
+                        "W65",
+                        "FC-C2-2",
+                        "set leads[W65].pins 1>1 2>3 3>2 4>4"),
+                Arguments.of(
+                        "FC-C2-L GN1-C1-H",
+                        Fault.Kind.CROSSED,
+                        "W65",
+                        "FC-C2-2",
+                        "set leads[W65].pins 1>1 2>3 3>2 4>4"),
+                Arguments.of(BUS, Fault.Kind.WRONG_SOCKET, "W68", "LOG-C2 LOG-AUX", EXCHANGED),
+                Arguments.of("COR-D-3 COR-D-2", Fault.Kind.WRONG_SOCKET, "W90", "LOG-AUX LOG-C2", EXCHANGED));
     }
 
-    @ParameterizedTest(name = "{0} {1}")
+    @ParameterizedTest(name = "{0} {1} {2} {3}")
     @MethodSource("faultsAndEdits")
-    void readsAsTheListWithTheFaultWrittenIn(Fault.Kind kind, String object, String edits) {
+    void readsAsTheListWithTheFaultWrittenIn(
+            String points, Fault.Kind kind, String object, String detail, String edits) {
         Circuit circuit = MeterTests.linewarden();
-        OhmsAnswer answer = MeterTests.ohms(circuit, "FC-C2-H", "FC-C2-L");
+        String[] at = points.split(" ");
+        OhmsAnswer answer = MeterTests.ohms(circuit, at[0], at[1]);
         Fault fault = all(answer).stream()
                 .filter(f -> f.kind() == kind && f.object().equals(object))
-                .filter(f -> kind != Fault.Kind.CROSSED || f.details().equals(List.of("FC-C2-1", "FC-C2-2")))
+                .filter(f -> String.join(" ", f.details()).startsWith(detail))
                 .findFirst()
                 .orElseThrow();
         Reading simulated = MeterNetwork.of(circuit)
-                .reading(MeterTests.at(circuit, "FC-C2-H"), MeterTests.at(circuit, "FC-C2-L"), fault.changes());
-        assertEquals(plain(edited(edits)), ohm(simulated), 1e-9);
+                .reading(MeterTests.at(circuit, at[0]), MeterTests.at(circuit, at[1]), fault.changes());
+        assertEquals(plain(edited(edits), at[0], at[1]), ohm(simulated), 1e-9);
     }
 
     private static List<Fault> all(OhmsAnswer answer) {
@@ -65,10 +83,9 @@ class OhmsFaultsTest {
         return reading instanceof Reading.Ohms ohms ? ohms.ohm() : Double.POSITIVE_INFINITY;
     }
 
-    private static double plain(Aircraft aircraft) {
+    private static double plain(Aircraft aircraft, String from, String to) {
         Circuit circuit = Circuit.all(Wiring.of(aircraft)).get(0);
-        Resistance reading =
-                Ohmmeter.of(circuit).between(MeterTests.at(circuit, "FC-C2-H"), MeterTests.at(circuit, "FC-C2-L"));
+        Resistance reading = Ohmmeter.of(circuit).between(MeterTests.at(circuit, from), MeterTests.at(circuit, to));
         return reading instanceof Resistance.Ohms ohms ? ohms.value() : Double.POSITIVE_INFINITY;
     }
 
