@@ -13,9 +13,12 @@ import ringout.check.build.PlugOrder;
 import ringout.check.form.Check;
 import ringout.check.installation.MixedClampSizes;
 import ringout.check.installation.WrongClampCount;
+import ringout.check.power.EventOverload;
+import ringout.check.power.FuseBelowLoad;
 import ringout.check.power.LinearRegulatorHot;
 import ringout.check.power.NoSource;
 import ringout.check.power.OutsideSupplyRange;
+import ringout.check.power.PackOverloaded;
 import ringout.check.power.PolarityReversed;
 import ringout.check.power.RailOnSignal;
 import ringout.check.power.RailOnZero;
@@ -123,7 +126,10 @@ public final class Catalogue {
             new VoltageAtModule(), // P18
             new RegulatorOverloaded(), // P19
             new RegulatorInputOutOfRange(), // P20
-            new LinearRegulatorHot()); // P21
+            new LinearRegulatorHot(), // P21
+            new FuseBelowLoad(), // P23
+            new PackOverloaded(), // P29
+            new EventOverload()); // P31
 
     private static final List<Check> INSTALLATION = List.of(
             new WrongClampCount(), // M16

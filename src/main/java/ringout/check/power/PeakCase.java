@@ -90,7 +90,7 @@ record PeakCase(LoadCase loads, Map<String, EventLoad> event, String words) {
     }
 
     /** What an event says of a load. */
-    private static Optional<EventLoad> spoken(Situation at, Map<String, EventLoad> event, PlacedLoad load) {
+    static Optional<EventLoad> spoken(Situation at, Map<String, EventLoad> event, PlacedLoad load) {
         EventLoad said = event.get(at.directory().name(load.unit()).toLowerCase(Locale.ROOT));
         return said != null && (!said.rail().isKnown() || said.rail().is(load.rail()))
                 ? Optional.of(said)
