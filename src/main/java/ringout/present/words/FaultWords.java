@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import ringout.solve.meter.BusTable;
 import ringout.solve.meter.Fault;
@@ -31,7 +33,7 @@ public final class FaultWords {
 
     /** A kind as a name for other programs: lower case, blanks between words. */
     public static String kind(Fault.Kind kind) {
-        return kind.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+        return kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
     /** How the meter is put on at a plug. */
@@ -80,7 +82,7 @@ public final class FaultWords {
                         + String.join(", ", f.details()));
     }
 
-    private static String each(List<Fault> faults, java.util.function.Function<Fault, String> words) {
+    private static String each(List<Fault> faults, Function<Fault, String> words) {
         return faults.stream().map(words).distinct().collect(Collectors.joining(", "));
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import ringout.graph.Part;
 import ringout.graph.Wire;
 import ringout.graph.Wiring;
+import ringout.model.Lead;
 import ringout.model.PartKind;
 import ringout.solve.MeterElement;
 
@@ -78,7 +79,7 @@ final class OpenFaults {
     }
 
     private void add(Fault.Kind kind, Part part, Change change) {
-        List<ringout.model.Lead> rows = part.origin() instanceof Part.LeadFuse fuse
+        List<Lead> rows = part.origin() instanceof Part.LeadFuse fuse
                 ? List.of(wiring.wires().get(fuse.wire()).lead())
                 : List.of();
         faults.add(new Fault(kind, PartNames.of(wiring, part), List.of(), rows, List.of(change)));

@@ -2,15 +2,18 @@ package ringout.solve.meter;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 import ringout.graph.Circuit;
 import ringout.graph.Part;
 import ringout.graph.Wire;
 import ringout.graph.Wiring;
 import ringout.graph.power.PowerGraph;
 import ringout.graph.power.PowerSource;
+import ringout.model.Aircraft;
 import ringout.model.Datum;
 import ringout.model.Lead;
 import ringout.model.PartKind;
@@ -21,13 +24,13 @@ import ringout.model.shape.Shape;
 /** What may be wrong on the ways by which voltage comes to two points, each as a circuit of its own. */
 final class VoltsFaults {
     /** A fault and how to build the circuit that has it. */
-    record Trial(Fault fault, java.util.function.Supplier<Circuit> circuit) {}
+    record Trial(Fault fault, Supplier<Circuit> circuit) {}
 
     private final Circuit circuit;
     private final Wiring wiring;
     private final WireElements pieces;
     private final List<Trial> trials = new ArrayList<>();
-    private final Map<Long, Set<Wire>> plugs = new LinkedHashMap<>();
+    private final Set<Long> plugs = new LinkedHashSet<>();
     private final Map<Integer, Lead> leads = new LinkedHashMap<>();
 
     private VoltsFaults(Circuit circuit) {
@@ -40,7 +43,7 @@ final class VoltsFaults {
         VoltsFaults found = new VoltsFaults(ways.circuit());
         ways.edges().forEach(found::edge);
         found.packs(ways.roots());
-        found.plugs.keySet().forEach(key -> found.unseated((int) (key >> 32), key.intValue()));
+        found.plugs.forEach(key -> found.unseated((int) (key >> 32), key.intValue()));
         found.leads.forEach(found::crossed);
         return found.trials;
     }
@@ -63,8 +66,7 @@ final class VoltsFaults {
                 edge);
         for (int pin : new int[] {wire.fromPin(), wire.toPin()}) {
             long key = ((long) wiring.unitOf(pin) << 32) | wiring.plugIndex(pin);
-            plugs.computeIfAbsent(key, unused -> new java.util.LinkedHashSet<>())
-                    .add(wire);
+            plugs.add(key);
         }
         leads.putIfAbsent(wire.leadIndex(), wire.lead());
     }
@@ -122,7 +124,7 @@ final class VoltsFaults {
 
     private void unseated(int unit, int plug) {
         List<Integer> contacts = new ArrayList<>();
-        Set<Lead> rows = new java.util.LinkedHashSet<>();
+        Set<Lead> rows = new LinkedHashSet<>();
         for (int pin = wiring.firstPin(unit, plug); pin < wiring.endPin(unit, plug); pin++) {
             for (int w : wiring.wiresAt(pin)) {
                 int contact = pieces.contact(wiring.wires().get(w), pin);
@@ -153,7 +155,7 @@ final class VoltsFaults {
         }
     }
 
-    private ringout.model.Aircraft crossed(int index, List<Wire> wires, int at) {
+    private Aircraft crossed(int index, List<Wire> wires, int at) {
         List<PinMap.Pair> pairs = new ArrayList<>();
         for (int i = 0; i < wires.size(); i++) {
             Wire to = wires.get(i == at ? at - 1 : i == at - 1 ? at : i);
@@ -164,6 +166,6 @@ final class VoltsFaults {
         Lead lead = wires.get(0).lead();
         List<Lead> all = new ArrayList<>(wiring.aircraft().leads());
         all.set(index, Shape.of(Lead.class).with(lead, "pins", Datum.of(new PinMap(List.copyOf(pairs)))));
-        return Shape.of(ringout.model.Aircraft.class).with(wiring.aircraft(), "leads", List.copyOf(all));
+        return Shape.of(Aircraft.class).with(wiring.aircraft(), "leads", List.copyOf(all));
     }
 }
