@@ -28,13 +28,16 @@ import ringout.text.Problem;
  */
 record Craft(long seed, Aircraft aircraft, List<Joined> leads) {
     private static final int LEAST = 55;
+    /** From here on there are several packs and more than four rotors. */
+    private static final int LARGER = 121;
+
     private static final int SPREAD = 60;
     private static final String FILE = "aircraft.json";
 
     /** The aircraft of a seed; about half have states besides the one flown. */
     static Craft of(long seed) {
         Random random = new Random(seed);
-        Specimen specimen = Specimen.of(seed, LEAST + random.nextInt(SPREAD));
+        Specimen specimen = Specimen.of(seed, random.nextInt(4) == 0 ? LARGER + random.nextInt(SPREAD) : LEAST + random.nextInt(SPREAD));
         ReadResult read = AircraftReader.read(MemoryFolder.named("random").with(FILE, specimen.json()), FILE);
         if (!read.problems().isEmpty()) {
             throw new AssertionError(words(read.problems()));

@@ -149,6 +149,9 @@ public final class RegulatorInputOutOfRange implements Check {
             gaps.add(open);
             return false;
         }
+        if (volts.getAsDouble() <= 0) {
+            return false; // reversed or shorted, which P01 and P02 tell
+        }
         // Held the other way round: what it needs must not exceed what it gets.
         double needs = need.get().volts();
         double guessed = way.guessedVolts(worst.flow());

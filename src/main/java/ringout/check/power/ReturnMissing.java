@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Gaps;
@@ -115,7 +116,7 @@ public final class ReturnMissing implements Check {
         if (open.isEmpty() || zeros.stream().noneMatch(zero -> Supplies.wired(at, zero))) {
             Supplies.leadsAt(at, zeros).forEach(draft::seen);
         }
-        openHome(at, home).forEach(plug -> draft.cause(plug + " open"));
+        openReturns(at, Set.of(home, first.zero())).forEach(plug -> draft.cause(plug + " open"));
         PowerGraph power = PowerGraph.of(at.circuit());
         for (Consumer unit : units) {
             draft.cause(at.directory().name(unit.unit()) + "/0V");
@@ -128,13 +129,16 @@ public final class ReturnMissing implements Check {
         return draft;
     }
 
-    /** Plugs of the source's own 0V that no lead reaches. */
-    private static List<String> openHome(Situation at, int home) {
+    /** Plugs of 0V alone, on either side of the cut, that no lead reaches: the lead that is missing may end there. */
+    private static List<String> openReturns(Situation at, Set<Integer> sides) {
+        ReturnGraph returns = ReturnGraph.of(at.circuit());
+        Set<Integer> islands = sides.stream().map(returns::island).collect(Collectors.toSet());
         List<String> open = new ArrayList<>();
-        int unit = at.wiring().unitOf(home);
-        for (int pin = at.wiring().firstPin(unit); pin < at.wiring().endPin(unit); pin++) {
-            if (at.wiring().is(pin, PinRole.PACK_MINUS) && at.wiring().wiresAt(pin).length == 0) {
-                open.add(at.wiring().plugName(unit, at.wiring().plugIndex(pin)));
+        for (int pin = 0; pin < at.wiring().pinCount(); pin++) {
+            boolean zero = at.wiring().is(pin, PinRole.ZERO_V) || at.wiring().is(pin, PinRole.PACK_MINUS);
+            boolean bare = zero && at.wiring().plug(pin).pins().size() == 1 && at.wiring().wiresAt(pin).length == 0;
+            if (bare && islands.contains(returns.island(pin))) {
+                open.add(at.wiring().plugName(at.wiring().unitOf(pin), at.wiring().plugIndex(pin)));
             }
         }
         return open;
