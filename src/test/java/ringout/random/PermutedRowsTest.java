@@ -13,7 +13,6 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
 import org.junit.jupiter.api.Test;
-import ringout.check.Review;
 import ringout.finding.Finding;
 import ringout.finding.Report;
 import ringout.model.Aircraft;
@@ -46,7 +45,7 @@ class PermutedRowsTest {
     }
 
     private static void same(Aircraft aircraft, Random random) {
-        assertEquals(told(Review.of(aircraft)), told(Review.of(shuffled(aircraft, random))));
+        assertEquals(told(Told.review(aircraft)), told(Told.review(shuffled(aircraft, random))));
     }
 
     private static Aircraft shuffled(Aircraft aircraft, Random random) {

@@ -7,7 +7,6 @@ import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
-import ringout.check.Review;
 import ringout.finding.Report;
 
 /** An aircraft without a fault is told to have none, whatever its names, pin orders, chain orders and states. */
@@ -15,7 +14,7 @@ class ValidAircraftTest {
     @Property(seed = "20261125", tries = 200, shrinking = ShrinkingMode.OFF)
     void hasNoFindingOfWeight(@ForAll Random random) {
         Craft craft = Craft.of(random.nextLong());
-        Report report = Review.of(craft.aircraft());
+        Report report = Told.review(craft.aircraft());
         assertEquals(List.of(), Told.heavy(report), craft::toString);
         assertEquals(List.of(), Told.open(report), craft::toString);
     }

@@ -6,7 +6,6 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import ringout.check.Review;
 import ringout.finding.Finding;
 import ringout.finding.Headline;
 import ringout.finding.Place;
@@ -19,7 +18,7 @@ final class Verdict {
 
     /** What is wrong with what the review says of an aircraft with one mistake; empty when it is right. */
     static List<String> of(Craft craft, Fault fault) {
-        Report report = Review.of(craft.with(fault.edits()));
+        Report report = Told.review(craft.with(fault.edits()));
         if (report.headlines().isEmpty()) {
             return List.of("nothing found");
         }
