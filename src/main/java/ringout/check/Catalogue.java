@@ -49,6 +49,7 @@ import ringout.check.topology.BusBranches;
 import ringout.check.topology.BusInPieces;
 import ringout.check.topology.BusRing;
 import ringout.check.topology.BusesBridged;
+import ringout.check.topology.ChainThroughPower;
 import ringout.check.topology.HalfPair;
 import ringout.check.topology.ListedTwice;
 import ringout.check.topology.LooseEndOfLead;
@@ -62,6 +63,7 @@ import ringout.check.topology.TerminatorCount;
 import ringout.check.topology.TerminatorLeaves;
 import ringout.check.topology.TerminatorNotAtEnd;
 import ringout.check.topology.TrunkTooLong;
+import ringout.check.topology.TooManyNodes;
 import ringout.check.topology.UnitLooped;
 import ringout.check.topology.WrongPort;
 
@@ -83,7 +85,9 @@ public final class Catalogue {
             new HalfPair(), // T13
             new PairNotTwisted(), // T14
             new BusesBridged(), // T15
+            new ChainThroughPower(), // T16
             new TerminatorLeaves(), // T17
+            new TooManyNodes(), // T18
             new ListedTwice(), // T19
             new UnitLooped(), // T20
             new PathMissing()); // T21

@@ -19,30 +19,33 @@ import ringout.finding.Severity;
 import ringout.model.Datum;
 import ringout.model.Message;
 import ringout.model.shape.Scalars;
+import ringout.solve.bus.Frames;
 
 /**
- * A bus with more messages than it can carry with margin.
+ * A bus with more messages than it can carry with margin, or with a message that can come later than its deadline.
  *
  * <p>Why it matters: the messages of low priority come late or not at all, mostly when everything happens at once.
  *
  * <p>Formula: sum over the messages of frames a second times bits a frame, over the bit rate, in percent. A frame has 67 + 8s bits
  * with a long and 47 + 8s with a short identifier and s data bytes, at most 80 + 10s and 55 + 10s with stuff bits; a message of
- * more than 8 bytes goes in frames of 7 with 2 bytes of checksum. S4 above 50 %, S3 above 70 %.
+ * more than 8 bytes goes in frames of 7 with 2 bytes of checksum. S4 above 50 %, S3 above 70 %. Then for each message the longest
+ * time from due to sent: it waits for the longest frame of lower priority, then for all of higher priority, every instance in the
+ * busy time looked at; above its deadline S3. A message without a deadline of its own must be sent before the next of it is due.
+ * Messages of equal priority each count as first.
  *
- * <p>Does not see: bursts, the response time of one message, the faster rate of a data phase.
+ * <p>Does not see: frames sent again after errors, senders that do not put their most urgent frame first, the faster rate of a
+ * data phase.
  *
- * <p>Reference: ISO 11898-1 (frame form); worst-case stuffing: Davis, Burns, Bril, Lukkien, Real-Time Systems 35 (2007);
- * limits: common practice, no source.
+ * <p>Reference: ISO 11898-1 (frame form); worst-case stuffing and response time: Davis, Burns, Bril, Lukkien, Real-Time Systems 35
+ * (2007); limits of the load: common practice, no source.
  */
 @CheckInfo(
         code = "A06",
         name = "bus-load",
         severity = Severity.S3,
         since = "0.1",
-        needs = {"messages of each bus unit", "bit rate of the bus"})
+        needs = {"messages of each bus unit", "bit rate of the bus", "priority and jitter of each message"})
 public final class BusLoad implements Check {
-    private static final int LONGEST = 8;
-
     @Override
     public void look(Situation at, Outcomes out) {
         TreeSet<String> silent = new TreeSet<>();
@@ -101,23 +104,23 @@ public final class BusLoad implements Check {
             out.finding(draft(members, counted, rate, load, worst, limit).severity(Severity.S3));
         } else if (load > warn.value()) {
             out.finding(draft(members, counted, rate, load, worst, warn).severity(Severity.S4));
-        } else if (complete && !counted.isEmpty()) {
+        }
+        boolean intime = new LateMessages(members, counted, rate).look(out);
+        if (intime && complete && !counted.isEmpty() && load <= warn.value()) {
             out.looked();
         }
     }
 
     private static boolean counted(Message message) {
-        return message.bytes().isKnown() && message.periodMs().or(0.0) > 0;
+        return message.bytes().or(-1) >= 0 && message.periodMs().or(0.0) > 0;
     }
 
     /** Bits a second of a message, without stuff bits or with as many as there can be. */
     private static double perSecond(Message message, boolean stuffed) {
         int bytes = message.bytes().or(0);
         boolean extended = message.extended().or(true);
-        int frames = bytes <= LONGEST ? 1 : (bytes + 2 + LONGEST - 2) / (LONGEST - 1);
-        int data = bytes <= LONGEST ? bytes : LONGEST;
-        int bits = stuffed ? (extended ? 80 : 55) + 10 * data : (extended ? 67 : 47) + 8 * data;
-        return frames * bits * 1000.0 / message.periodMs().or(1.0);
+        int bits = stuffed ? Frames.worstBits(bytes, extended) : Frames.plainBits(bytes, extended);
+        return Frames.of(bytes) * bits * 1000.0 / message.periodMs().or(1.0);
     }
 
     private static Draft draft(

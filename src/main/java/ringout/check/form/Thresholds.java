@@ -30,6 +30,13 @@ public final class Thresholds {
     /** Longest trunk at the rate of a faster data phase; no value but a project's own. */
     public static final Threshold BUS_TRUNK_DATA = new Threshold("bus.trunk-data", 0, "mm", "no general value");
 
+    /** Most nodes on one bus. */
+    public static final Threshold BUS_NODES = new Threshold("bus.nodes", 32, "nodes", "common practice, no source");
+
+    /** Most capacitance of all nodes of a bus together: 32 nodes of 100 pF. */
+    public static final Threshold BUS_CAPACITANCE =
+            new Threshold("bus.capacitance", 3200, "pF", "common practice, no source");
+
     /** Longest differential lead that need not be twisted. */
     public static final Threshold PAIR_UNTWISTED =
             new Threshold("pair.untwisted", 300, "mm", "common practice, no source");
@@ -117,6 +124,8 @@ public final class Thresholds {
                 BUS_TRUNK_250,
                 BUS_TRUNK_125,
                 BUS_TRUNK_DATA,
+                BUS_NODES,
+                BUS_CAPACITANCE,
                 PAIR_UNTWISTED,
                 PAIR_BESIDE,
                 PAIR_BESIDE_CURRENT,
