@@ -62,8 +62,8 @@ import ringout.check.topology.StubTooLong;
 import ringout.check.topology.TerminatorCount;
 import ringout.check.topology.TerminatorLeaves;
 import ringout.check.topology.TerminatorNotAtEnd;
-import ringout.check.topology.TrunkTooLong;
 import ringout.check.topology.TooManyNodes;
+import ringout.check.topology.TrunkTooLong;
 import ringout.check.topology.UnitLooped;
 import ringout.check.topology.WrongPort;
 

@@ -94,8 +94,7 @@ final class LateMessages {
             worst = excess(other) > excess(worst) ? other : worst;
         }
         String name = worst.message().name();
-        Draft draft = Draft.of(
-                        Severity.S3, "late message: " + name + " on " + members.name() + " " + words(worst))
+        Draft draft = Draft.of(Severity.S3, "late message: " + name + " on " + members.name() + " " + words(worst))
                 .about(members.name(), "response times")
                 .sum(sum(late))
                 .source(SOURCE)
@@ -113,7 +112,8 @@ final class LateMessages {
                     message.name(),
                     "message " + message.name() + " of " + message.sender().or("?")));
         }
-        late.forEach(one -> draft.input(one.message().periodMs()).input(one.message().jitterMs()));
+        late.forEach(
+                one -> draft.input(one.message().periodMs()).input(one.message().jitterMs()));
         return draft;
     }
 

@@ -71,7 +71,8 @@ public final class ChainThroughPower implements Check {
         sockets.values().forEach(hubs -> look(at, out, buses, hubs));
         gaps.tell(
                 out,
-                datum -> new Gaps.Way("unit without supply: measure H of one socket to H of the other, 0 ohm is copper", 3));
+                datum -> new Gaps.Way(
+                        "unit without supply: measure H of one socket to H of the other, 0 ohm is copper", 3));
     }
 
     /** For each hub the plug its leads are at, {@link #NONE} or {@link #SEVERAL}. */
@@ -98,9 +99,8 @@ public final class ChainThroughPower implements Check {
     }
 
     private static void look(Situation at, Outcomes out, Buses buses, List<BusHub> sockets) {
-        List<BusHub> leading = sockets.stream()
-                .filter(hub -> !others(buses, hub).isEmpty())
-                .toList();
+        List<BusHub> leading =
+                sockets.stream().filter(hub -> !others(buses, hub).isEmpty()).toList();
         out.looked();
         if (leading.stream().map(buses::segment).distinct().count() > 1) {
             out.finding(draft(at, buses, leading));
@@ -123,9 +123,8 @@ public final class ChainThroughPower implements Check {
 
     private static Draft draft(Situation at, Buses buses, List<BusHub> sockets) {
         String unit = buses.name(sockets.get(0));
-        List<BusHub> beyond = sockets.stream()
-                .filter(hub -> !controlled(at, buses, hub))
-                .toList();
+        List<BusHub> beyond =
+                sockets.stream().filter(hub -> !controlled(at, buses, hub)).toList();
         boolean clear = !beyond.isEmpty() && beyond.size() < sockets.size();
         TreeSet<String> names = new TreeSet<>();
         (clear ? beyond : sockets.subList(1, sockets.size())).forEach(hub -> names.addAll(others(buses, hub)));
@@ -138,7 +137,8 @@ public final class ChainThroughPower implements Check {
                 .about(unit, sockets.get(0).typePort())
                 .sum(names.size() + " units beyond " + unit + ", pass-through active")
                 .why("when " + unit + " loses its supply, everything beyond it goes silent")
-                .meter("power off, H of one socket of " + unit + " to H of the other: open, it would be 0 ohm in copper")
+                .meter("power off, H of one socket of " + unit
+                        + " to H of the other: open, it would be 0 ohm in copper")
                 .fix("put " + unit + " at the end of the chain, or join the leads at its sockets past it")
                 .at(buses.unit(sockets.get(0)), "pass-through");
         TreeSet<String> declared = new TreeSet<>();

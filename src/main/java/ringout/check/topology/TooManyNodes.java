@@ -62,13 +62,10 @@ public final class TooManyNodes implements Check {
         }
         if (nodes.size() > most.value()) {
             out.finding(draft(
-                    buses,
-                    segment,
-                    nodes.size() + " nodes, limit " + Figures.of(most.value()),
-                    nodes.size(),
-                    most));
+                    buses, segment, nodes.size() + " nodes, limit " + Figures.of(most.value()), nodes.size(), most));
         } else if (sum > limit.value()) {
-            String words = Figures.of(sum) + " pF of " + nodes.size() + " nodes, limit " + Figures.of(limit.value()) + " pF";
+            String words =
+                    Figures.of(sum) + " pF of " + nodes.size() + " nodes, limit " + Figures.of(limit.value()) + " pF";
             out.finding(draft(buses, segment, words, sum, limit));
         } else if (complete) {
             out.looked();

@@ -14,8 +14,7 @@ import java.math.RoundingMode;
  * @param periodTicks shortest time between two of it, in ticks
  * @param jitterTicks how much later than its period says it can be ready, in ticks
  */
-public record BusMessage(
-        String name, int priority, int frameBits, int frames, long periodTicks, long jitterTicks) {
+public record BusMessage(String name, int priority, int frameBits, int frames, long periodTicks, long jitterTicks) {
     /** Ticks in the time of one bit. */
     public static final long BIT = 1_000_000;
 

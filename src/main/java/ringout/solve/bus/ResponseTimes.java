@@ -66,8 +66,7 @@ public final class ResponseTimes {
             if (wait.isEmpty()) {
                 return wait;
             }
-            long response =
-                    message.jitterTicks() + wait.getAsLong() - q * message.periodTicks() + message.frameTicks();
+            long response = message.jitterTicks() + wait.getAsLong() - q * message.periodTicks() + message.frameTicks();
             worst = Math.max(worst, response);
         }
         return OptionalLong.of(worst);

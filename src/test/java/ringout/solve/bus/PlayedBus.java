@@ -40,7 +40,8 @@ final class PlayedBus {
         PlayedBus bus = new PlayedBus(set, new Releases() {
             @Override
             public long due(int message, int instance) {
-                return instance * set.get(message).periodTicks() - set.get(message).jitterTicks();
+                return instance * set.get(message).periodTicks()
+                        - set.get(message).jitterTicks();
             }
 
             @Override

@@ -74,7 +74,8 @@ class ResponseTimesTest {
         // 3 frames of 160 bits behind a jitter of 50 bits, alone on the bus
         BusMessage message = BusMessage.of("picture", 1, 19, true, 10, 0.05, 1000);
         assertEquals(3, message.frames());
-        assertEquals(0.53, BusMessage.ms(new ResponseTimes(List.of(message)).of(0).orElseThrow(), 1000), 1e-9);
+        assertEquals(
+                0.53, BusMessage.ms(new ResponseTimes(List.of(message)).of(0).orElseThrow(), 1000), 1e-9);
     }
 
     @Test
