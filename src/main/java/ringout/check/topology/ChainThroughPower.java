@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import ringout.check.form.Check;
@@ -108,7 +109,7 @@ public final class ChainThroughPower implements Check {
     }
 
     /** Units on the bus at one socket, the unit itself left out. */
-    private static TreeSet<String> others(Buses buses, BusHub socket) {
+    private static Set<String> others(Buses buses, BusHub socket) {
         return buses.nodes(buses.segment(socket)).stream()
                 .filter(hub -> hub.unit() != socket.unit())
                 .map(buses::name)
