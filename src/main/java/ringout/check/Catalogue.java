@@ -3,12 +3,19 @@ package ringout.check;
 import java.util.List;
 import ringout.check.address.AddressMissing;
 import ringout.check.address.AddressOutOfRange;
+import ringout.check.address.AsReadDiffers;
 import ringout.check.address.BusLoad;
 import ringout.check.address.DuplicateAddress;
 import ringout.check.address.EscIndex;
 import ringout.check.address.FrameMix;
 import ringout.check.address.I2cAddressClash;
+import ringout.check.address.InstanceOrder;
+import ringout.check.address.OutputUnassigned;
+import ringout.check.address.PortFunction;
 import ringout.check.address.RateMismatch;
+import ringout.check.address.SenseScale;
+import ringout.check.address.SharedIdentity;
+import ringout.check.address.TimerConflict;
 import ringout.check.build.PlugOrder;
 import ringout.check.form.Check;
 import ringout.check.installation.MixedClampSizes;
@@ -100,7 +107,14 @@ public final class Catalogue {
             new FrameMix(), // A05
             new BusLoad(), // A06
             new EscIndex(), // A07
-            new I2cAddressClash()); // A08
+            new I2cAddressClash(), // A08
+            new PortFunction(), // A09
+            new InstanceOrder(), // A10
+            new AsReadDiffers(), // A11
+            new SharedIdentity(), // A12
+            new TimerConflict(), // A13
+            new OutputUnassigned(), // A14
+            new SenseScale()); // A15
 
     private static final List<Check> SIGNAL = List.of(
             new TwoDrivers(), // S01

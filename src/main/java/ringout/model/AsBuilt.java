@@ -11,6 +11,10 @@ public record AsBuilt(
         @Doc("telemetry network id of this tail") Datum<String> networkId,
         @Doc("system id of this tail") Datum<String> systemId,
         @Doc("command link binding of this tail") Datum<String> binding,
+
+        @Doc("identities of the other tails that fly in the same area")
+        List<FleetTail> fleet,
+
         @Doc("checksum of the parameter file on record") Datum<String> parameterChecksum,
         @Doc("checksum as read") Datum<String> parameterChecksumRead,
         @Doc("procedure") List<Step> steps,

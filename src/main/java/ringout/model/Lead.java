@@ -22,6 +22,13 @@ public record Lead(
         @Doc("which end the fuse sits at") Datum<FuseEnd> fuseAt,
         @Doc("melting integral of that fuse") Datum<Double> fuseMeltA2s,
         @Doc("pair is twisted") Datum<Boolean> twisted,
+
+        @Doc("pins of the from end whose conductors are twisted together: 1-2 3-6 4-5 7-8")
+        Datum<String> pairs,
+
+        @Doc("longest untwisted piece of a pair at a plug")
+        Datum<Double> untwistedMm,
+
         @Doc("shield and which end is grounded") Datum<Shield> shield,
 
         @Doc("colour letters by pin of the from end, IEC 60757: 1=RD 2=BK")

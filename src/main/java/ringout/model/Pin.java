@@ -25,6 +25,12 @@ public record Pin(
 
         @Doc("may be driven while the unit is off") Datum<Boolean> powerOffSafe,
         @Doc("pull-up inside the unit") Datum<Boolean> pulledUp,
+
+        @Doc("trigger or feedback: level that means now") Datum<ActiveLevel> active,
+
+        @Doc("trigger or feedback: contact free of 0V, by optocoupler or relay")
+        Datum<Boolean> isolated,
+
         @Doc("whose transmit the name means") Datum<NamedFrom> namedFrom,
         @Doc("safety input: what it does when left open") Datum<SafeDefault> safeDefault,
         @Doc("deliberately unused") Datum<Boolean> spare,

@@ -40,5 +40,9 @@ public record Plug(
         @Doc("torque of its screw") Datum<Double> torqueNm,
         @Doc("side it is reached from") Datum<String> access,
         @Doc("picture of the face and where pin 1 is") Datum<String> face,
+
+        @Doc("place of the unit it is made for: left, front")
+        Datum<String> positionRole,
+
         @Doc("contacts in order") List<Pin> pins,
         @Doc("free remark") Datum<String> note) {}

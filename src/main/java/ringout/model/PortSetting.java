@@ -14,5 +14,8 @@ public record PortSetting(
         @Doc("baud rate set on the port") Datum<Double> baud,
         @Doc("set to inverted") Datum<Boolean> inverted,
 
+        @Doc("what the configuration calls the device at this port: receiver 1")
+        Datum<String> deviceInstance,
+
         @Doc("address of an I2C device as strapped, decimal or 0x")
         Datum<String> i2cAddress) {}

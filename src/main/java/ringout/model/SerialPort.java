@@ -10,4 +10,5 @@ public record SerialPort(
         @Doc("protocols it can talk") List<String> protocols,
         @Doc("idle level inverted") Datum<Boolean> inverted,
         @Doc("can be set to read inverted signals") Datum<Boolean> canInvert,
+        @Doc("longest lead the maker allows") Datum<Double> maxLengthMm,
         @Doc("protocol the device needs") Datum<String> needs) {}

@@ -23,6 +23,10 @@ public record Unit(
         @Doc("firmware") Datum<String> firmware,
         @Doc("index set in a speed controller") Datum<Integer> index,
         @Doc("direction flag of a speed controller") Datum<Boolean> reversed,
+
+        @Doc("throttle calibration of a speed controller as on record: 1000-2000")
+        Datum<String> throttleRange,
+
         @Doc("hand of the propeller") Datum<Spin> propeller,
         @Doc("propeller pushes from below") Datum<Boolean> pusher,
         @Doc("motor number at its place") Datum<Integer> motor,
@@ -32,6 +36,10 @@ public record Unit(
         Datum<String> instance,
 
         @Doc("which number the configuration gives it") Datum<String> configuredInstance,
+
+        @Doc("satellite receiver: the other receiver of a two-antenna heading pair")
+        Datum<String> headingWith,
+
         @Doc("aboard but not in use") Datum<Boolean> stowed,
         @Doc("works without any lead") Datum<Boolean> standAlone,
         @Doc("comes off in use") Datum<Boolean> removable,

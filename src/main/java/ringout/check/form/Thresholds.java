@@ -54,6 +54,12 @@ public final class Thresholds {
     /** Highest load of a bus. */
     public static final Threshold BUS_LOAD = new Threshold("bus.load", 70, "%", "common practice, no source");
 
+    /** How far a configured voltage scale may be off. */
+    public static final Threshold SCALE_VOLTAGE = new Threshold("scale.voltage", 2, "%", "judgement");
+
+    /** How far a configured current scale may be off. */
+    public static final Threshold SCALE_CURRENT = new Threshold("scale.current", 5, "%", "judgement");
+
     /** Longest signal lead that may run without its return. */
     public static final Threshold SIGNAL_RETURN =
             new Threshold("signal.return", 300, "mm", "common practice, no source");
@@ -131,6 +137,8 @@ public final class Thresholds {
                 PAIR_BESIDE_CURRENT,
                 BUS_LOAD_WARN,
                 BUS_LOAD,
+                SCALE_VOLTAGE,
+                SCALE_CURRENT,
                 SIGNAL_RETURN,
                 SUPPLY_MARGIN,
                 SOURCES_APART,
