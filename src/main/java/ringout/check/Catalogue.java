@@ -39,6 +39,9 @@ import ringout.check.power.VoltageDrop;
 import ringout.check.record.DataHole;
 import ringout.check.record.NoIdentity;
 import ringout.check.record.UnitDoubtful;
+import ringout.check.signal.AnalogRun;
+import ringout.check.signal.FloatingSafetyInput;
+import ringout.check.signal.MixedControllers;
 import ringout.check.signal.MotorOrder;
 import ringout.check.signal.MotorTurnsWrongWay;
 import ringout.check.signal.NoCommonReference;
@@ -46,10 +49,12 @@ import ringout.check.signal.NoDriver;
 import ringout.check.signal.OpenDrainWithoutPullUp;
 import ringout.check.signal.OutputTied;
 import ringout.check.signal.PropellerHand;
+import ringout.check.signal.ProtocolOrRate;
 import ringout.check.signal.ReturnFarAway;
 import ringout.check.signal.RotationPattern;
 import ringout.check.signal.SerialNotCrossed;
 import ringout.check.signal.SerialPolarity;
+import ringout.check.signal.ServoAssignment;
 import ringout.check.signal.TwoDrivers;
 import ringout.check.signal.WrongLevel;
 import ringout.check.topology.BusBranches;
@@ -125,11 +130,16 @@ public final class Catalogue {
             new OutputTied(), // S06
             new SerialNotCrossed(), // S07
             new SerialPolarity(), // S08
+            new ProtocolOrRate(), // S09
             new MotorOrder(), // S10
             new RotationPattern(), // S11
             new MotorTurnsWrongWay(), // S12
             new PropellerHand(), // S13
-            new OpenDrainWithoutPullUp()); // S20
+            new MixedControllers(), // S15
+            new ServoAssignment(), // S16
+            new AnalogRun(), // S19
+            new OpenDrainWithoutPullUp(), // S20
+            new FloatingSafetyInput()); // S21
 
     private static final List<Check> POWER = List.of(
             new PolarityReversed(), // P01

@@ -64,6 +64,13 @@ public final class Thresholds {
     public static final Threshold SIGNAL_RETURN =
             new Threshold("signal.return", 300, "mm", "common practice, no source");
 
+    /** Longest analog signal lead without a shield. */
+    public static final Threshold ANALOG_RUN = new Threshold("analog.run", 300, "mm", "common practice, no source");
+
+    /** Longest untwisted piece of a high-speed pair at a plug. */
+    public static final Threshold PAIR_OPEN_AT_PLUG =
+            new Threshold("pair.open-at-plug", 13, "mm", "common practice, no source");
+
     /** Part of a supply limit that must be left, in percent. */
     public static final Threshold SUPPLY_MARGIN = new Threshold("supply.margin", 3, "%", "judgement");
 
@@ -140,6 +147,8 @@ public final class Thresholds {
                 SCALE_VOLTAGE,
                 SCALE_CURRENT,
                 SIGNAL_RETURN,
+                ANALOG_RUN,
+                PAIR_OPEN_AT_PLUG,
                 SUPPLY_MARGIN,
                 SOURCES_APART,
                 REGULATOR_SHARE,

@@ -1,7 +1,6 @@
 package ringout.check.topology;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -14,7 +13,7 @@ import ringout.check.form.Thresholds;
 import ringout.finding.Draft;
 import ringout.finding.Severity;
 import ringout.graph.Wire;
-import ringout.model.Beside;
+import ringout.graph.wire.PowerBeside;
 import ringout.model.Lead;
 import ringout.model.PinRole;
 
@@ -115,29 +114,12 @@ public final class PairNotTwisted implements Check {
                                         + String.join(", ", power.keySet()));
     }
 
-    /** Power leads of more than the limit that a lead lies beside for long, as either of the two rows says. */
+    /** Power leads of more than the limit that a lead lies beside for long. */
     private static Map<String, Double> beside(Situation at, Lead lead) {
-        Map<String, Lead> byId = new HashMap<>();
-        at.aircraft().leads().forEach(other -> byId.putIfAbsent(other.id(), other));
-        Map<String, Double> found = new TreeMap<>();
-        lead.beside().forEach(run -> power(at, run, byId.get(run.lead()), found));
-        for (Lead other : at.aircraft().leads()) {
-            other.beside().stream()
-                    .filter(run -> run.lead().equals(lead.id()))
-                    .forEach(run -> power(at, run, other, found));
-        }
-        return found;
-    }
-
-    private static void power(
-            Situation at, Beside run, @org.jspecify.annotations.Nullable Lead other, Map<String, Double> found) {
-        if (other == null
-                || run.lengthMm().or(0.0) <= at.limit(Thresholds.PAIR_BESIDE).value()) {
-            return;
-        }
-        double amps = Math.max(other.averageA().or(0.0), other.peakA().or(0.0));
-        if (amps > at.limit(Thresholds.PAIR_BESIDE_CURRENT).value()) {
-            found.put(other.id(), amps);
-        }
+        return PowerBeside.of(at.circuit())
+                .of(
+                        lead,
+                        at.limit(Thresholds.PAIR_BESIDE).value(),
+                        at.limit(Thresholds.PAIR_BESIDE_CURRENT).value());
     }
 }
