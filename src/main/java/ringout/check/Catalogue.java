@@ -40,7 +40,9 @@ import ringout.check.record.DataHole;
 import ringout.check.record.NoIdentity;
 import ringout.check.record.UnitDoubtful;
 import ringout.check.signal.AnalogRun;
+import ringout.check.signal.FailsafeChain;
 import ringout.check.signal.FloatingSafetyInput;
+import ringout.check.signal.HighSpeedPair;
 import ringout.check.signal.MixedControllers;
 import ringout.check.signal.MotorOrder;
 import ringout.check.signal.MotorTurnsWrongWay;
@@ -51,10 +53,12 @@ import ringout.check.signal.OutputTied;
 import ringout.check.signal.PropellerHand;
 import ringout.check.signal.ProtocolOrRate;
 import ringout.check.signal.ReturnFarAway;
+import ringout.check.signal.RoleSwap;
 import ringout.check.signal.RotationPattern;
 import ringout.check.signal.SerialNotCrossed;
 import ringout.check.signal.SerialPolarity;
 import ringout.check.signal.ServoAssignment;
+import ringout.check.signal.TriggerMismatch;
 import ringout.check.signal.TwoDrivers;
 import ringout.check.signal.WrongLevel;
 import ringout.check.topology.BusBranches;
@@ -139,7 +143,11 @@ public final class Catalogue {
             new ServoAssignment(), // S16
             new AnalogRun(), // S19
             new OpenDrainWithoutPullUp(), // S20
-            new FloatingSafetyInput()); // S21
+            new FloatingSafetyInput(), // S21
+            new FailsafeChain(), // S22
+            new TriggerMismatch(), // S23
+            new HighSpeedPair(), // S24
+            new RoleSwap()); // S25
 
     private static final List<Check> POWER = List.of(
             new PolarityReversed(), // P01

@@ -163,7 +163,7 @@ public final class NoSource implements Check {
                         open.isEmpty()
                                 ? "feed the net of " + at.wiring().name(pin) + " from a supply output"
                                 : "feed " + String.join(" or ", open) + " from a pack or a supply output")
-                .explains("T01", "T02", "S02", "T21", "P04");
+                .explains("T01", "T02", "S02", "S22", "T21", "P04");
         leads.stream().limit(ROWS).forEach(leads.size() > ROWS ? draft::seen : draft::at);
         open.forEach(plug -> draft.cause(plug + " open"));
         Supplies.leadsAt(at, List.of(pin)).forEach(draft::seen);

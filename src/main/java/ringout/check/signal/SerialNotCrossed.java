@@ -98,7 +98,7 @@ public final class SerialNotCrossed implements Check {
                 .why("both units talk and neither hears")
                 .meter("power on: about 3.3 V idle on one wire and nothing on the other; both idle high when crossed")
                 .fix("cross transmit and receive in " + lead.id() + crossing(wiring, wires))
-                .explains("S01", "S02", "T05", "T21");
+                .explains("S01", "S02", "S22", "T05", "T21");
         wires.forEach(wire -> draft.cause(wire.lead().id()));
         return draft;
     }

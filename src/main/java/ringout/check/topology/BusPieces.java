@@ -38,7 +38,7 @@ record BusPieces(Situation at, Buses buses, String bus, List<List<BusHub>> piece
                                 ? "each piece is a whole bus of its own; findings and readings cannot be told apart"
                                 : "the pieces do not hear each other, and each is terminated wrong")
                 .fix(twice ? "give each of the two buses a name of its own" : fix())
-                .explains("T02", "T06", "T07", "T08", "T11", "T17", "T21");
+                .explains("T02", "T06", "T07", "T08", "T11", "T17", "T21", "S22");
         if (!twice) {
             BusHub first = pieces.get(0).get(0);
             BusHub other = pieces.get(1).get(0);

@@ -89,7 +89,7 @@ public final class HalfPair implements Check {
                         Sketch.What.WIRE,
                         wiring.plugName(wiring.unitOf(wire.fromPin()), wiring.plugIndex(wire.fromPin())),
                         wiring.plugName(wiring.unitOf(wire.toPin()), wiring.plugIndex(wire.toPin()))))
-                .explains("T02", "T04", "T06", "T07", "T08", "T17", "T21");
+                .explains("T02", "T04", "T06", "T07", "T08", "T17", "T21", "S22");
         for (BusSegment segment : List.of(buses.segment(from), buses.segment(to))) {
             draft.cause(Termination.cause(buses, segment));
         }

@@ -69,7 +69,7 @@ public final class OrphanUnit implements Check {
                 .why("it is aboard and does nothing, or a row of the list is missing")
                 .fix("add the lead of " + unit.ref() + ", or mark it as working alone, stowed or taken off")
                 .cause(LooseTerminators.cause(unit))
-                .explains("T02", "T04", "T06", "T21", "S02", "S04");
+                .explains("T02", "T04", "T06", "T21", "S02", "S04", "S21", "S22");
         OpenPlugs.causes(at, index).forEach(draft::cause);
         Mates.required(at, index).forEach(mates -> mates.causes(at).forEach(draft::cause));
         return draft;

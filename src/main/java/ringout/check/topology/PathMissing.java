@@ -146,6 +146,7 @@ public final class PathMissing implements Check {
             String b = at.directory().name(to);
             Draft draft = Draft.of(Severity.S2, "path missing: no signal way from " + a + " to " + b)
                     .about(a, b)
+                    .explains("S22")
                     .fix("join " + a + " and " + b + ", or correct the chain");
             for (int unit : new int[] {from, to}) {
                 if (!at.directory().isJoint(unit)) {
