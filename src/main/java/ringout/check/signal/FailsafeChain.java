@@ -1,6 +1,7 @@
 package ringout.check.signal;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -98,13 +99,18 @@ public final class FailsafeChain implements Check {
     }
 
     private static void undeclared(Situation at, Outcomes out) {
+        EnumSet<Loss> missing = EnumSet.allOf(Loss.class);
+        for (AircraftFunction function : at.aircraft().functions()) {
+            String name = function.name().toLowerCase(Locale.ROOT);
+            missing.removeIf(loss -> loss.named(name));
+        }
         boolean controller = false;
         TreeSet<String> open = new TreeSet<>();
         for (int unit = 0; unit < at.aircraft().units().size(); unit++) {
             UnitType type = at.directory().type(unit);
             controller |= type.kind().is(UnitKind.CONTROLLER);
-            for (Loss loss : Loss.values()) {
-                if (loss.told(type) && !declared(at, loss)) {
+            for (Loss loss : missing) {
+                if (loss.told(type)) {
                     open.add(loss.words);
                 }
             }
@@ -116,11 +122,6 @@ public final class FailsafeChain implements Check {
                     5 * open.size(),
                     open.toArray(new String[0]));
         }
-    }
-
-    private static boolean declared(Situation at, Loss loss) {
-        return at.aircraft().functions().stream()
-                .anyMatch(function -> loss.named(function.name().toLowerCase(Locale.ROOT)));
     }
 
     private static void look(

@@ -18,7 +18,6 @@ import ringout.graph.signal.MotorDrive;
 import ringout.graph.signal.MotorDrives;
 import ringout.model.Datum;
 import ringout.model.Level;
-import ringout.model.Rotor;
 import ringout.model.Unit;
 
 /**
@@ -40,9 +39,10 @@ import ringout.model.Unit;
         name = "mixed-controllers",
         severity = Severity.S2,
         since = "0.1",
-        needs = {"firmware and throttle calibration of each speed controller"})
+        needs = {"frame table", "firmware and throttle calibration of each speed controller"})
 public final class MixedControllers implements Check {
     private static final String NONE = "n/a";
+    private static final String TABLE = "frame table";
 
     /** A controller of a lift motor. */
     private record Controller(Unit unit, boolean byPulses) {}
@@ -50,18 +50,29 @@ public final class MixedControllers implements Check {
     @Override
     public void look(Situation at, Outcomes out) {
         boolean table = !at.aircraft().airframe().rotors().isEmpty();
+        List<Controller> untabled = new ArrayList<>();
         Map<Level, List<Controller>> rings = new EnumMap<>(Level.class);
         for (MotorDrive drive : MotorDrives.of(at.circuit())) {
-            if (drive.controller().isPresent() && (drive.rotor().isPresent() || !table)) {
-                Level level = drive.rotor().map(Rotor::level).orElse(Datum.notAsked()).or(Level.SINGLE);
-                Unit unit = at.directory().unit(drive.controller().get());
-                rings.computeIfAbsent(level, key -> new ArrayList<>())
-                        .add(new Controller(unit, drive.pulsePin().isPresent()));
+            if (drive.controller().isPresent()) {
+                Controller controller = new Controller(
+                        at.directory().unit(drive.controller().get()),
+                        drive.pulsePin().isPresent());
+                if (drive.rotor().isPresent()) {
+                    Level level = drive.rotor().get().level().or(Level.SINGLE);
+                    rings.computeIfAbsent(level, key -> new ArrayList<>()).add(controller);
+                } else if (!table) {
+                    untabled.add(controller);
+                }
             }
         }
         Gaps gaps = new Gaps();
+        if (untabled.size() > 1) {
+            gaps.add(TABLE, "the motors of " + untabled.size() + " speed controllers");
+        }
         rings.values().stream().filter(ring -> ring.size() > 1).forEach(ring -> ring(at, out, ring, gaps));
-        gaps.tell(out, datum -> new Gaps.Way("read it with the tool of the controller", 2));
+        gaps.tell(out, datum -> datum.equals(TABLE)
+                ? new Gaps.Way("copy it from the controller's frame setting", 5)
+                : new Gaps.Way("read it with the tool of the controller", 2));
     }
 
     private static void ring(Situation at, Outcomes out, List<Controller> ring, Gaps gaps) {

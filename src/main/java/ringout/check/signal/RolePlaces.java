@@ -8,7 +8,6 @@ import java.util.function.ToIntFunction;
 import ringout.check.form.Figures;
 import ringout.check.form.Gaps;
 import ringout.check.form.Outcomes;
-import ringout.check.form.Situation;
 import ringout.finding.Draft;
 import ringout.finding.Severity;
 import ringout.graph.signal.Sides;
@@ -19,10 +18,9 @@ import ringout.model.Unit;
 /**
  * Units of one type: what their places are named for against where they sit.
  *
- * @param at the aircraft in one state
- * @param units numbers of the units
+ * @param units the units of the type whose places have a name
  */
-record RolePlaces(Situation at, List<Integer> units) {
+record RolePlaces(List<Unit> units) {
     /** One axis of the aircraft. */
     private record Axis(
             String name,
@@ -67,7 +65,6 @@ record RolePlaces(Situation at, List<Integer> units) {
 
     private List<Unit> side(Axis axis, int sign) {
         return units.stream()
-                .map(at.directory()::unit)
                 .filter(unit -> axis.side().applyAsInt(RoleSwap.sides(unit)) == sign)
                 .toList();
     }

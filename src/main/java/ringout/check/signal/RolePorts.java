@@ -92,7 +92,8 @@ final class RolePorts {
 
     private void output(Outcomes out, PulseLinks.Link link) {
         UnitKind kind = at.directory().type(wiring.unitOf(link.input())).kind().or(UnitKind.UNIT);
-        if (kind == UnitKind.ACTUATOR || kind == UnitKind.SPEED_CONTROLLER || kind == UnitKind.MOTOR) {
+        boolean elsewhere = kind == UnitKind.ACTUATOR || kind == UnitKind.SPEED_CONTROLLER || kind == UnitKind.MOTOR;
+        if (elsewhere || !wiring.unit(link.input()).positionRole().isKnown()) {
             return;
         }
         String function = PulseLinks.setting(wiring, link.output())

@@ -41,20 +41,19 @@ public final class RoleSwap implements Check {
 
     @Override
     public void look(Situation at, Outcomes out) {
-        Map<String, List<Integer>> byType = new TreeMap<>();
+        Map<String, List<Unit>> byType = new TreeMap<>();
+        Map<String, List<Unit>> nameless = new TreeMap<>();
         for (int unit = 0; unit < at.aircraft().units().size(); unit++) {
-            if (at.circuit().aboard(unit)) {
-                byType.computeIfAbsent(at.directory().unit(unit).type(), key -> new ArrayList<>())
-                        .add(unit);
+            Unit record = at.directory().unit(unit);
+            if (at.circuit().aboard(unit) && record.positionRole().isKnown()) {
+                byType.computeIfAbsent(record.type(), key -> new ArrayList<>()).add(record);
+            } else if (at.circuit().aboard(unit) && record.positionRole().isMissing() && named(at, unit)) {
+                nameless.computeIfAbsent(record.type(), key -> new ArrayList<>()).add(record);
             }
         }
         Gaps gaps = new Gaps();
-        for (List<Integer> units : byType.values()) {
-            if (units.size() > 1) {
-                new RolePlaces(at, units).look(out, gaps);
-                mirrored(at, units, gaps);
-            }
-        }
+        byType.values().forEach(units -> new RolePlaces(units).look(out, gaps));
+        nameless.values().forEach(units -> mirrored(units, gaps));
         new RolePorts(at).look(out);
         gaps.tell(
                 out,
@@ -64,14 +63,10 @@ public final class RoleSwap implements Check {
     }
 
     /** Asks for the names of equal units that sit at mirrored places. */
-    private static void mirrored(Situation at, List<Integer> units, Gaps gaps) {
+    private static void mirrored(List<Unit> units, Gaps gaps) {
         Map<List<Long>, List<Unit>> cells = new HashMap<>();
-        for (int unit : units) {
-            Unit record = at.directory().unit(unit);
-            if (record.positionRole().isMissing()
-                    && named(at, unit)
-                    && record.xMm().isKnown()
-                    && record.yMm().isKnown()) {
+        for (Unit record : units) {
+            if (record.xMm().isKnown() && record.yMm().isKnown()) {
                 List<Long> cell = List.of(
                         Math.round(Math.abs(record.xMm().or(0.0)) / CELL_MM),
                         Math.round(Math.abs(record.yMm().or(0.0)) / CELL_MM));
