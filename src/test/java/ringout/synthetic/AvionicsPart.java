@@ -32,6 +32,7 @@ final class AvionicsPart {
         Cable cable = Cable.signal("serial", zone.dice().between(150, 400));
         zone.loom()
                 .join("command", zone.controller(), "rc", receiver, "o", cable, Map.of("V", "V", "RX", "TX", "0", "0"));
+        zone.failsafe("command receiver loss " + zone.number(), receiver);
         String name = "manual control " + zone.number();
         zone.sink()
                 .add(
@@ -54,8 +55,14 @@ final class AvionicsPart {
     /** A device on a serial socket, its pins named from either side. */
     void serial() {
         String socket = sockets.remove(0);
-        Box device = zone.box("serial", zone.dice().chance(0.5) ? "serial self" : "serial peer");
-        zone.unit(device, "ports", List.of(port(device, "u", "data", 57600, false)));
+        boolean self = zone.dice().chance(0.5);
+        Box device = zone.box("serial", self ? "serial self" : "serial peer");
+        Row port = port(device, "u", "data", 57600, false);
+        String number = "device " + device.ref();
+        zone.unit(device, "ports", List.of(port), "instance", number, "configuredInstance", number);
+        if (self) {
+            zone.failsafe("geofence of " + device.ref(), device);
+        }
         zone.setting(port(zone.controller(), socket, "data", 57600, false));
         Cable cable = Cable.signal("serial", zone.dice().between(200, 700));
         zone.loom().join("serial", zone.controller(), socket, device, "u", cable, CROSSED);

@@ -154,6 +154,10 @@ final class DrivePart {
                 setting.reversed(),
                 "unfused",
                 true,
+                "firmware",
+                "2.4",
+                "throttleRange",
+                "1000-2000",
                 "positionRole",
                 "M" + setting.rotor().number());
     }

@@ -107,7 +107,9 @@ final class PayloadPart {
         Cable command = Cable.signal("pulse", zone.dice().between(150, 400));
         zone.loom().join("command wire", zone.controller(), "sv", gear, "cmd", command, Map.of("S", "S", "0", "0"));
         for (String side : List.of("lh", "rh")) {
-            Box actuator = zone.add("drive", "actuator", "positionRole", side.equals("lh") ? "left" : "right");
+            boolean left = side.equals("lh");
+            Box actuator =
+                    zone.add("drive", "actuator", "positionRole", left ? "left" : "right", "yMm", left ? -150 : 150);
             zone.loom().join("actuator", gear, side, actuator, "s", new Cable("pulse", 350, 0.4, 1.5, 0, ""));
         }
         return output("aux", "gear");

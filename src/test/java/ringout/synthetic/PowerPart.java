@@ -68,7 +68,12 @@ final class PowerPart {
                 "voltScaleSet",
                 18.0,
                 "ampScaleSet",
-                60.0);
+                60.0,
+                "instance",
+                "battery " + zone.number(),
+                "configuredInstance",
+                "battery " + zone.number());
+        zone.failsafe("low battery " + zone.number(), monitor);
         zone.feed(monitor, "in", 0.8, 1.5, 3);
         Cable supply = new Cable("can", zone.dice().between(150, 300), 1.2, 2.5, 0, "");
         zone.loom().join("monitor", monitor, "out", zone.controller(), "p1", supply);

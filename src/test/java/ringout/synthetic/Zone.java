@@ -49,6 +49,15 @@ final class Zone {
         return unit(box(kind, use), fields);
     }
 
+    /** What the controller does when a unit is lost or says so. */
+    void failsafe(String name, Box trigger) {
+        sink.add(
+                "functions",
+                Row.of("name", name, "protection", true, "trigger", trigger.ref(), "actor", controller.ref())
+                        .with("chain", List.of(trigger.ref(), controller.ref()))
+                        .with("indications", List.of("message on the ground station")));
+    }
+
     /** A splice drawn for so many wires. */
     String joint(int wires) {
         String name = style.unit("splice");

@@ -37,7 +37,7 @@ import ringout.model.UnitKind;
         needs = {"place name of each of several equal units", "position of each", "place each port is made for"})
 public final class RoleSwap implements Check {
     /** Positions closer than this are one place. */
-    private static final double CELL_MM = 40;
+    private static final double CELL_MM = 10;
 
     @Override
     public void look(Situation at, Outcomes out) {
