@@ -54,7 +54,8 @@ record Craft(long seed, Aircraft aircraft, List<Joined> leads) {
                 .filter(bus -> bus.kind().is(BusKind.CAN))
                 .forEach(bus -> bus.members().forEach(member -> lines.add(message(bus.name(), member))));
         aircraft.units().forEach(unit -> {
-            for (String axis : List.of("x", "y", "z")) {
+            boolean sided = List.of("left", "right").contains(unit.positionRole().or(""));
+            for (String axis : sided ? List.of("x", "z") : List.of("x", "y", "z")) {
                 lines.add("clear units[" + quoted(unit.ref()) + "]." + axis + "Mm");
             }
         });
@@ -71,7 +72,7 @@ record Craft(long seed, Aircraft aircraft, List<Joined> leads) {
         String sender = member.substring(0, member.indexOf(':'));
         return "add messages {\"name\": " + quoted("status of " + member) + ", \"bus\": " + quoted(bus)
                 + ", \"sender\": " + quoted(sender)
-                + ", \"bytes\": 8, \"extended\": true, \"priority\": 20, \"periodMs\": 100}";
+                + ", \"bytes\": 8, \"extended\": true, \"priority\": 20, \"periodMs\": 100, \"jitterMs\": 0.2}";
     }
 
     private static List<String> words(List<Problem> problems) {

@@ -8,7 +8,13 @@ final class Kinds {
     private Kinds() {}
 
     static List<Kind> all() {
-        return Stream.of(BusFaults.all(), SettingFaults.all(), PowerFaults.all(), SignalFaults.all(), ListFaults.all())
+        return Stream.of(
+                        BusFaults.all(),
+                        SettingFaults.all(),
+                        OutputFaults.all(),
+                        PowerFaults.all(),
+                        SignalFaults.all(),
+                        ListFaults.all())
                 .flatMap(List::stream)
                 .toList();
     }

@@ -37,7 +37,7 @@ record FailsafeWays(
         }
         out.looked();
         for (int unit : steps) {
-            if (!ways.powered(unit)) {
+            if (!ways.powered(unit) && !SignalWays.of(at.whole()).powered(unit)) {
                 out.finding(FailsafeChain.draft(function, name(unit) + " has no supply")
                         .fix("bring " + name(unit) + " its supply")
                         .cause(name(unit) + " unfed"));
@@ -51,10 +51,12 @@ record FailsafeWays(
             }
         }
         if (actor == steps.get(steps.size() - 1) && !acts.computeIfAbsent(actor, this::moves)) {
-            out.finding(FailsafeChain.draft(function, name(actor) + " moves nothing")
+            Draft draft = FailsafeChain.draft(function, name(actor) + " moves nothing")
                     .fix("join " + name(actor) + " and what it shall move, or name another acting unit for "
                             + function.name())
-                    .cause(name(actor) + " moves nothing"));
+                    .cause(name(actor) + " moves nothing");
+            movables().forEach(other -> draft.cause(name(actor) + " to " + name(other)));
+            out.finding(draft);
         }
     }
 
@@ -85,16 +87,18 @@ record FailsafeWays(
 
     /** Whether a unit is itself what acts, or has a way to something that moves; true where nothing that moves is aboard. */
     private boolean moves(int unit) {
-        boolean any = false;
+        List<Integer> all = movables();
+        return all.isEmpty() || all.stream().anyMatch(other -> other == unit || ways.joined(unit, other));
+    }
+
+    private List<Integer> movables() {
+        List<Integer> all = new ArrayList<>();
         for (int other = 0; other < at.aircraft().units().size(); other++) {
             if (movable(other) && at.circuit().aboard(other)) {
-                any = true;
-                if (other == unit || ways.joined(unit, other)) {
-                    return true;
-                }
+                all.add(other);
             }
         }
-        return !any;
+        return all;
     }
 
     private boolean movable(int unit) {

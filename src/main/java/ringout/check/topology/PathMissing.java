@@ -147,6 +147,7 @@ public final class PathMissing implements Check {
             Draft draft = Draft.of(Severity.S2, "path missing: no signal way from " + a + " to " + b)
                     .about(a, b)
                     .explains("S22")
+                    .cause(a + " to " + b)
                     .fix("join " + a + " and " + b + ", or correct the chain");
             for (int unit : new int[] {from, to}) {
                 if (!at.directory().isJoint(unit)) {

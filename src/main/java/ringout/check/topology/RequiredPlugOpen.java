@@ -140,11 +140,7 @@ public final class RequiredPlugOpen implements Check {
                 .fix(mate.map(found -> "fit the lead " + found.words(at))
                                 .orElse("fit the lead of " + String.join(" or ", names))
                         + (spot.said() ? "" : ", or mark the plug as not required"))
-<<<<<<< HEAD
-                .explains("T21", "S02", "S04", "M16");
-=======
-                .explains("A14", "S02", "S04", "S21", "S22", "T21");
->>>>>>> a999ddc (Failsafe chains, triggers, high-speed pairs, left and right exchanged)
+                .explains("A14", "M16", "S02", "S04", "S21", "S22", "T21");
         mate.ifPresent(found -> found.show(at, draft));
         spot.plugs().forEach(plug -> draft.cause(OpenPlugs.cause(at, unit, plug)));
         OpenPlugs.duties(at, unit, spot.plugs()).forEach(draft::cause);
