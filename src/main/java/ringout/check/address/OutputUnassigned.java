@@ -3,7 +3,9 @@ package ringout.check.address;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Gaps;
@@ -39,7 +41,7 @@ import ringout.model.Unit;
         needs = {"function of each output in the parameter list"})
 public final class OutputUnassigned implements Check {
     /** Outputs of one plug with one fault: with their functions, or without one. */
-    private record Fault(Unit unit, String plug, List<String> outputs, List<String> words) {}
+    private record Fault(Unit unit, String plug, List<String> outputs, List<String> words, Set<String> leads) {}
 
     @Override
     public void look(Situation at, Outcomes out) {
@@ -79,7 +81,10 @@ public final class OutputUnassigned implements Check {
     private static void add(Map<String, Fault> faults, Situation at, int pin, String output, String words) {
         String plug = at.wiring().plugName(at.wiring().unitOf(pin), at.wiring().plugIndex(pin));
         Fault fault = faults.computeIfAbsent(
-                plug, key -> new Fault(at.wiring().unit(pin), plug, new ArrayList<>(), new ArrayList<>()));
+                plug, key -> new Fault(at.wiring().unit(pin), plug, new ArrayList<>(), new ArrayList<>(), new TreeSet<>()));
+        for (int w : at.wiring().wiresAt(pin)) {
+            fault.leads().add(at.wiring().wires().get(w).lead().id());
+        }
         if (!fault.outputs().contains(output)) {
             fault.outputs().add(output);
             fault.words().add(words);
@@ -106,7 +111,7 @@ public final class OutputUnassigned implements Check {
             boolean exists = known.stream().anyMatch(setting.output()::equalsIgnoreCase);
             if (!exists && setting.function().isKnown() && at.directory().typeKnown(unit)) {
                 Fault fault = bare.computeIfAbsent(
-                        record.ref(), key -> new Fault(record, record.ref(), new ArrayList<>(), new ArrayList<>()));
+                        record.ref(), key -> new Fault(record, record.ref(), new ArrayList<>(), new ArrayList<>(), new TreeSet<>()));
                 fault.outputs().add(setting.output());
                 fault.words().add(setting.output() + " (" + setting.function().or("") + ")");
             }
@@ -124,8 +129,10 @@ public final class OutputUnassigned implements Check {
                 .why("what it drives stays still")
                 .meter("command each function with propellers off and see what moves")
                 .fix("set the function of output " + outputs + " of " + fault.unit().ref())
+                .explains("S10", "S16")
                 .seen(fault.unit());
         fault.outputs().forEach(output -> draft.cause(fault.unit().ref() + "/output " + output + " function"));
+        fault.leads().forEach(draft::cause);
         return draft;
     }
 

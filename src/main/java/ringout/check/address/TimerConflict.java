@@ -2,7 +2,6 @@ package ringout.check.address;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -50,16 +49,16 @@ public final class TimerConflict implements Check {
     public void look(Situation at, Outcomes out) {
         Map<Integer, Set<String>> driving = new TreeMap<>();
         for (PulseLinks.Link link : PulseLinks.of(at.circuit())) {
-            driving.computeIfAbsent(at.wiring().unitOf(link.output()), key -> new TreeSet<>())
-                    .add(fold(PulseLinks.name(at.wiring(), link.output())));
+            driving.computeIfAbsent(at.wiring().unitOf(link.output()), key -> names())
+                    .add(PulseLinks.name(at.wiring(), link.output()));
         }
         Gaps gaps = new Gaps();
         for (int unit = 0; unit < at.aircraft().units().size(); unit++) {
-            Set<String> own = driving.getOrDefault(unit, new TreeSet<>());
+            Set<String> own = driving.getOrDefault(unit, names());
             Unit record = at.directory().unit(unit);
             record.outputs().stream()
                     .filter(setting -> setting.function().isKnown())
-                    .forEach(setting -> own.add(fold(setting.output())));
+                    .forEach(setting -> own.add(setting.output()));
             if (own.size() > 1 && at.circuit().aboard(unit)) {
                 look(out, record, at.directory().type(unit), own, gaps);
             }
@@ -71,8 +70,9 @@ public final class TimerConflict implements Check {
                         : new Gaps.Way("read it from the parameter list", 1));
     }
 
-    private static String fold(String output) {
-        return output.toUpperCase(Locale.ROOT);
+    /** Names of outputs as written, each once in whatever case. */
+    private static Set<String> names() {
+        return new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
     }
 
     private static void look(Outcomes out, Unit unit, UnitType type, Set<String> used, Gaps gaps) {
@@ -88,16 +88,15 @@ public final class TimerConflict implements Check {
             return;
         }
         for (TimerGroup group : groups) {
-            Set<String> own = group.outputs().stream()
-                    .map(TimerConflict::fold)
-                    .filter(used::contains)
-                    .collect(Collectors.toCollection(TreeSet::new));
+            Set<String> own =
+                    group.outputs().stream().filter(used::contains).collect(Collectors.toCollection(TreeSet::new));
             if (own.size() > 1) {
                 group(out, unit, group, own, gaps);
             }
         }
-        Set<String> rest = new TreeSet<>(used);
-        groups.forEach(group -> group.outputs().forEach(output -> rest.remove(fold(output))));
+        Set<String> rest = names();
+        rest.addAll(used);
+        groups.forEach(group -> group.outputs().forEach(rest::remove));
         rest.forEach(output -> gaps.add("timer group", unit.ref() + " output " + output));
     }
 
@@ -148,7 +147,7 @@ public final class TimerConflict implements Check {
                         + unit.ref() + " to what all of them take")
                 .seen(unit);
         bySetting.values().forEach(outputs -> outputs.forEach(
-                output -> draft.cause(unit.ref() + "/output " + output + " protocol")));
+                output -> draft.cause(PulseLinks.protocolOf(unit, output))));
         return draft;
     }
 }

@@ -118,7 +118,7 @@ public final class ProtocolOrRate implements Check {
                 .why("what it drives stays still, twitches or overheats")
                 .meter("propellers off: command output " + output + " and see whether " + to + " follows smoothly")
                 .fix("set the outputs of " + from + " that drive " + type(at, link).name() + " " + set)
-                .cause(from + "/output " + output + " protocol")
+                .cause(PulseLinks.protocolOf(wiring.unit(link.output()), output))
                 .seen(wiring.unit(link.output()))
                 .seen(wiring.unit(link.input()));
     }

@@ -3,6 +3,7 @@ package ringout.graph.signal;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import ringout.graph.Circuit;
 import ringout.graph.Wiring;
@@ -53,6 +54,11 @@ public final class PulseLinks {
         return unit.outputs().stream()
                 .filter(setting -> setting.output().equalsIgnoreCase(output))
                 .findFirst();
+    }
+
+    /** The token that findings about the protocol or rate of one output share. */
+    public static String protocolOf(Unit unit, String output) {
+        return unit.ref() + "/output " + output.toUpperCase(Locale.ROOT) + " protocol";
     }
 
     /** Number or name of an output, else its contact. */
