@@ -26,8 +26,7 @@ public record Lead(
         @Doc("pins of the from end whose conductors are twisted together: 1-2 3-6 4-5 7-8")
         Datum<String> pairs,
 
-        @Doc("longest untwisted piece of a pair at a plug")
-        Datum<Double> untwistedMm,
+        @Doc("longest untwisted piece of a pair at a plug") Datum<Double> untwistedMm,
 
         @Doc("shield and which end is grounded") Datum<Shield> shield,
 

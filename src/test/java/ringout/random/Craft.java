@@ -54,7 +54,8 @@ record Craft(long seed, Aircraft aircraft, List<Joined> leads) {
                 .filter(bus -> bus.kind().is(BusKind.CAN))
                 .forEach(bus -> bus.members().forEach(member -> lines.add(message(bus.name(), member))));
         aircraft.units().forEach(unit -> {
-            boolean sided = List.of("left", "right").contains(unit.positionRole().or(""));
+            boolean sided =
+                    List.of("left", "right").contains(unit.positionRole().or(""));
             for (String axis : sided ? List.of("x", "z") : List.of("x", "y", "z")) {
                 lines.add("clear units[" + quoted(unit.ref()) + "]." + axis + "Mm");
             }

@@ -89,8 +89,9 @@ final class OutputFaults {
     }
 
     private static Optional<Fault> read(Place place) {
-        List<Unit> nodes = place.craft().units(unit -> unit.ports().stream()
-                .anyMatch(port -> port.address().isKnown()));
+        List<Unit> nodes = place.craft()
+                .units(unit ->
+                        unit.ports().stream().anyMatch(port -> port.address().isKnown()));
         return set(place.any(nodes), "read", "A11", "asRead.address", "99");
     }
 
@@ -98,7 +99,9 @@ final class OutputFaults {
         return Optional.of(Fault.of(
                         "identity",
                         "A12",
-                        List.of("set record.networkId 25", "add record.fleet {\"tail\": \"T7\", \"networkId\": \"25\"}"))
+                        List.of(
+                                "set record.networkId 25",
+                                "add record.fleet {\"tail\": \"T7\", \"networkId\": \"25\"}"))
                 .naming("T7"));
     }
 
@@ -107,8 +110,7 @@ final class OutputFaults {
                 .filter(function -> function.name().startsWith("low battery"))
                 .map(AircraftFunction::name)
                 .findFirst()
-                .map(name -> Fault.of(
-                                "failsafe", "S22", List.of("set functions[\"" + name + "\"].actor NOBODY"))
+                .map(name -> Fault.of("failsafe", "S22", List.of("set functions[\"" + name + "\"].actor NOBODY"))
                         .naming("NOBODY"));
     }
 }

@@ -70,7 +70,8 @@ public final class AsReadDiffers implements Check {
         if (address.isKnown() && !addresses.isEmpty()) {
             out.looked();
             if (!addresses.contains(address.or(0))) {
-                String listed = String.join(", ", addresses.stream().map(String::valueOf).toList());
+                String listed = String.join(
+                        ", ", addresses.stream().map(String::valueOf).toList());
                 differs.add("address " + address.or(0) + " instead of " + listed);
                 settings.add("address");
             }

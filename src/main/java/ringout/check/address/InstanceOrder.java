@@ -81,7 +81,8 @@ public final class InstanceOrder implements Check {
         }
         while (!wrong.isEmpty()) {
             Named first = wrong.remove(0);
-            Optional<Named> partner = wrong.stream().filter(first::exchangedWith).findFirst();
+            Optional<Named> partner =
+                    wrong.stream().filter(first::exchangedWith).findFirst();
             partner.ifPresent(wrong::remove);
             out.finding(draft(first, partner));
         }
@@ -106,7 +107,8 @@ public final class InstanceOrder implements Check {
                 .orElse(Datum.notAsked());
         Datum<String> configured = byPort.isKnown() ? byPort : record.configuredInstance();
         Datum<String> listed = record.instance();
-        boolean concerned = listed.isKnown() || configured.isKnown() || record.headingWith().isKnown();
+        boolean concerned =
+                listed.isKnown() || configured.isKnown() || record.headingWith().isKnown();
         if (!concerned && !oneOfSeveral(at, unit, count)) {
             return;
         }
@@ -142,7 +144,8 @@ public final class InstanceOrder implements Check {
 
     private static Draft draft(Named first, Optional<Named> partner) {
         boolean pair = first.pair() || partner.map(Named::pair).orElse(false);
-        String words = first.words() + partner.map(other -> "; " + other.words()).orElse("");
+        String words =
+                first.words() + partner.map(other -> "; " + other.words()).orElse("");
         Draft draft = Draft.of(pair ? Severity.S2 : Severity.S3, "instance order: " + words)
                 .about(first.unit().ref())
                 .sum(words)
@@ -174,8 +177,8 @@ public final class InstanceOrder implements Check {
         String units = first.unit().ref() + " and " + partner.get().unit().ref();
         boolean leads = !first.leads().isEmpty() && !partner.get().leads().isEmpty();
         return leads
-                ? "exchange the leads " + first.leads() + " and " + partner.get().leads()
-                        + ", or the numbers of their ports"
+                ? "exchange the leads " + first.leads() + " and "
+                        + partner.get().leads() + ", or the numbers of their ports"
                 : "exchange the numbers of " + units + " in the configuration";
     }
 }

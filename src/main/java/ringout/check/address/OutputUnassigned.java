@@ -81,7 +81,8 @@ public final class OutputUnassigned implements Check {
     private static void add(Map<String, Fault> faults, Situation at, int pin, String output, String words) {
         String plug = at.wiring().plugName(at.wiring().unitOf(pin), at.wiring().plugIndex(pin));
         Fault fault = faults.computeIfAbsent(
-                plug, key -> new Fault(at.wiring().unit(pin), plug, new ArrayList<>(), new ArrayList<>(), new TreeSet<>()));
+                plug,
+                key -> new Fault(at.wiring().unit(pin), plug, new ArrayList<>(), new ArrayList<>(), new TreeSet<>()));
         for (int w : at.wiring().wiresAt(pin)) {
             fault.leads().add(at.wiring().wires().get(w).lead().id());
         }
@@ -111,7 +112,8 @@ public final class OutputUnassigned implements Check {
             boolean exists = known.stream().anyMatch(setting.output()::equalsIgnoreCase);
             if (!exists && setting.function().isKnown() && at.directory().typeKnown(unit)) {
                 Fault fault = bare.computeIfAbsent(
-                        record.ref(), key -> new Fault(record, record.ref(), new ArrayList<>(), new ArrayList<>(), new TreeSet<>()));
+                        record.ref(),
+                        key -> new Fault(record, record.ref(), new ArrayList<>(), new ArrayList<>(), new TreeSet<>()));
                 fault.outputs().add(setting.output());
                 fault.words().add(setting.output() + " (" + setting.function().or("") + ")");
             }
@@ -128,7 +130,8 @@ public final class OutputUnassigned implements Check {
                 .sum("driven outputs without a function: " + fault.outputs().size())
                 .why("what it drives stays still")
                 .meter("command each function with propellers off and see what moves")
-                .fix("set the function of output " + outputs + " of " + fault.unit().ref())
+                .fix("set the function of output " + outputs + " of "
+                        + fault.unit().ref())
                 .explains("S10", "S16")
                 .seen(fault.unit());
         fault.outputs().forEach(output -> draft.cause(fault.unit().ref() + "/output " + output + " function"));
@@ -149,7 +152,8 @@ public final class OutputUnassigned implements Check {
                 .why("what the function moves stays still")
                 .fix(
                         none
-                                ? "correct the outputs " + outputs + " of " + fault.unit().ref()
+                                ? "correct the outputs " + outputs + " of "
+                                        + fault.unit().ref()
                                 : "fit the lead at " + fault.plug() + ", or take the function off output " + outputs)
                 .cause(fault.plug() + " open")
                 .seen(fault.unit());

@@ -44,7 +44,8 @@ public final class PortFunction implements Check {
         }
         while (!wrong.isEmpty()) {
             PortMismatch first = wrong.remove(0);
-            Optional<PortMismatch> partner = wrong.stream().filter(first::exchangedWith).findFirst();
+            Optional<PortMismatch> partner =
+                    wrong.stream().filter(first::exchangedWith).findFirst();
             partner.ifPresent(wrong::remove);
             out.finding(partner.map(other -> first.exchanged(at, other)).orElseGet(() -> first.draft(at)));
         }
@@ -55,8 +56,7 @@ public final class PortFunction implements Check {
                         : new Gaps.Way("look it up in the maker's data of the device", 3));
     }
 
-    private static void look(
-            Situation at, Outcomes out, SerialLinks.Link link, List<PortMismatch> wrong, Gaps gaps) {
+    private static void look(Situation at, Outcomes out, SerialLinks.Link link, List<PortMismatch> wrong, Gaps gaps) {
         Datum<String> set = SerialLinks.protocol(at.wiring(), link.port());
         Datum<String> wanted = SerialLinks.protocol(at.wiring(), link.device());
         String port = SerialLinks.name(at.wiring(), link.port());

@@ -52,8 +52,8 @@ record PortMismatch(SerialLinks.Link link, String set, String wanted, String agr
     /** The finding about it alone. */
     Draft draft(Situation at) {
         boolean can = SerialLinks.type(at.wiring(), link.port())
-                .map(type -> type.protocols().isEmpty()
-                        || type.protocols().stream().anyMatch(wanted::equalsIgnoreCase))
+                .map(type ->
+                        type.protocols().isEmpty() || type.protocols().stream().anyMatch(wanted::equalsIgnoreCase))
                 .orElse(true);
         String port = port(at);
         String device = device(at);
@@ -70,7 +70,9 @@ record PortMismatch(SerialLinks.Link link, String set, String wanted, String agr
                         can || !agreed.isEmpty()
                                 ? "set port " + port + " to " + wanted
                                 : "move the lead of " + device + " to a port that can do " + wanted)
-                .at(at.wiring().unit(link.port().pin()), at.wiring().plug(link.port().pin()).name() + " function")
+                .at(
+                        at.wiring().unit(link.port().pin()),
+                        at.wiring().plug(link.port().pin()).name() + " function")
                 .seen(at.wiring().unit(link.device().pin()));
         leads(at).forEach(draft::at);
         return draft;

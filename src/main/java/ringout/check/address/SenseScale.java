@@ -95,13 +95,7 @@ public final class SenseScale implements Check {
     }
 
     private static Draft draft(
-            Situation at,
-            Unit unit,
-            String what,
-            Datum<Double> real,
-            Datum<Double> set,
-            double off,
-            Threshold limit) {
+            Situation at, Unit unit, String what, Datum<Double> real, Datum<Double> set, double off, Threshold limit) {
         boolean acts = at.aircraft().functions().stream()
                 .anyMatch(function ->
                         function.protection().is(true) && function.chain().contains(unit.ref()));

@@ -74,7 +74,9 @@ public final class SharedIdentity implements Check {
     private static void look(Outcomes out, Kind kind, String tail, AsBuilt record, Gaps gaps) {
         List<Known> all = new ArrayList<>();
         all.add(new Known(tail, record.at(), kind.own().apply(record)));
-        record.fleet().forEach(other -> all.add(new Known(other.tail(), other.at(), kind.other().apply(other))));
+        record.fleet()
+                .forEach(other ->
+                        all.add(new Known(other.tail(), other.at(), kind.other().apply(other))));
         Map<String, List<Known>> byId = new TreeMap<>();
         boolean open = false;
         for (Known known : all) {
@@ -82,9 +84,10 @@ public final class SharedIdentity implements Check {
                 open = true;
                 gaps.add(kind.words(), known.tail());
             }
-            known.id().known().ifPresent(id -> byId.computeIfAbsent(
-                            id.strip().toLowerCase(Locale.ROOT), key -> new ArrayList<>())
-                    .add(known));
+            known.id()
+                    .known()
+                    .ifPresent(id -> byId.computeIfAbsent(id.strip().toLowerCase(Locale.ROOT), key -> new ArrayList<>())
+                            .add(known));
         }
         if (!open && all.size() > 1) {
             out.looked();

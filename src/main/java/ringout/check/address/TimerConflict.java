@@ -103,7 +103,8 @@ public final class TimerConflict implements Check {
     private static void group(Outcomes out, Unit unit, TimerGroup group, Set<String> own, Gaps gaps) {
         List<Used> all = set(unit, own, gaps);
         Map<String, List<String>> bySetting = new TreeMap<>();
-        all.forEach(used -> bySetting.computeIfAbsent(used.setting(), key -> new ArrayList<>())
+        all.forEach(used -> bySetting
+                .computeIfAbsent(used.setting(), key -> new ArrayList<>())
                 .add(used.output()));
         if (bySetting.size() > 1) {
             out.finding(draft(unit, group, bySetting));
@@ -119,9 +120,8 @@ public final class TimerConflict implements Check {
             Datum<String> protocol = PulseLinks.setting(unit, output)
                     .map(OutputSetting::protocol)
                     .orElse(Datum.notAsked());
-            Datum<Double> rate = PulseLinks.setting(unit, output)
-                    .map(OutputSetting::rateHz)
-                    .orElse(Datum.notAsked());
+            Datum<Double> rate =
+                    PulseLinks.setting(unit, output).map(OutputSetting::rateHz).orElse(Datum.notAsked());
             if (protocol.isMissing() || rate.isMissing()) {
                 gaps.add("protocol and rate", unit.ref() + " output " + output);
             } else {
@@ -137,8 +137,7 @@ public final class TimerConflict implements Check {
                 .map(entry -> entry.getKey() + " at output " + String.join(", ", entry.getValue()))
                 .collect(Collectors.joining("; "));
         Draft draft = Draft.of(
-                        Severity.S2,
-                        "timer conflict: timer " + group.name() + " of " + unit.ref() + " drives " + words)
+                        Severity.S2, "timer conflict: timer " + group.name() + " of " + unit.ref() + " drives " + words)
                 .about(unit.ref(), "timer " + group.name())
                 .sum(bySetting.size() + " settings on one timer, one is right: " + words)
                 .source("timer table of " + unit.type())
@@ -146,8 +145,9 @@ public final class TimerConflict implements Check {
                 .fix("move the outputs of one kind to a timer of their own, or set timer " + group.name() + " of "
                         + unit.ref() + " to what all of them take")
                 .seen(unit);
-        bySetting.values().forEach(outputs -> outputs.forEach(
-                output -> draft.cause(PulseLinks.protocolOf(unit, output))));
+        bySetting
+                .values()
+                .forEach(outputs -> outputs.forEach(output -> draft.cause(PulseLinks.protocolOf(unit, output))));
         return draft;
     }
 }

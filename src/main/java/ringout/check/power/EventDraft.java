@@ -76,7 +76,8 @@ final class EventDraft {
             worst = one.lacks() > worst.lacks() ? one : worst;
         }
         String event = happening.event().name();
-        List<String> names = starved.stream().map(one -> name(at, one.figure().load())).toList();
+        List<String> names =
+                starved.stream().map(one -> name(at, one.figure().load())).toList();
         boolean critical = starved.stream()
                 .anyMatch(one -> at.flightCritical(
                         at.directory().name(one.figure().load().unit())));

@@ -81,7 +81,12 @@ public final class EventOverload implements Check {
                 out.finding(EventDraft.collapse(at, event, collapse));
             } else if (quiet.isPresent()) {
                 Flowing.of(at, of, gaps)
-                        .ifPresent(flow -> judge(at, out, gaps, missing, new Happening(event, PeakCase.named(event), quiet.get(), flow)));
+                        .ifPresent(flow -> judge(
+                                at,
+                                out,
+                                gaps,
+                                missing,
+                                new Happening(event, PeakCase.named(event), quiet.get(), flow)));
             }
         }
         gaps.tell(out, PowerData::way);
@@ -98,7 +103,8 @@ public final class EventOverload implements Check {
     record Happening(Event event, Map<String, EventLoad> named, Flowing before, Flowing during) {
         /** How long it lasts in s; empty when one of its loads does not tell. */
         OptionalDouble seconds() {
-            boolean told = event.loads().stream().allMatch(load -> load.seconds().isKnown());
+            boolean told =
+                    event.loads().stream().allMatch(load -> load.seconds().isKnown());
             return told
                     ? event.loads().stream()
                             .mapToDouble(load -> load.seconds().or(0.0))
@@ -110,15 +116,19 @@ public final class EventOverload implements Check {
     private static boolean aboard(Situation at, Event event) {
         Map<String, EventLoad> named = PeakCase.named(event);
         return PowerGraph.of(at.circuit()).loads().stream()
-                .anyMatch(load -> at.circuit().aboard(load.unit()) && PeakCase.spoken(at, named, load).isPresent());
+                .anyMatch(load -> at.circuit().aboard(load.unit())
+                        && PeakCase.spoken(at, named, load).isPresent());
     }
 
     /** Packs of which nobody tells the voltage when empty, or the resistance. */
     private static List<Gap> empties(Situation at) {
         Set<Gap> open = new LinkedHashSet<>();
         for (PowerSource source : PowerGraph.of(at.circuit()).sources()) {
-            if (source.kind() == PowerSource.Kind.PACK && PowerGraph.of(at.circuit()).works(source)) {
-                source.missing().stream().filter(gap -> !gap.datum().contains("full")).forEach(open::add);
+            if (source.kind() == PowerSource.Kind.PACK
+                    && PowerGraph.of(at.circuit()).works(source)) {
+                source.missing().stream()
+                        .filter(gap -> !gap.datum().contains("full"))
+                        .forEach(open::add);
                 if (!source.milliohm().isKnown()) {
                     open.add(new Gap(PowerData.PACK_OHM, at.directory().name(source.unit())));
                 }
@@ -131,7 +141,8 @@ public final class EventOverload implements Check {
         List<Gap> open = new ArrayList<>(unsaid(at, happening.named()));
         boolean found = false;
         for (PowerSource source : PowerGraph.of(at.circuit()).sources()) {
-            boolean raised = happening.during().amps(source) > happening.before().amps(source) * (1 + NOTICED);
+            boolean raised =
+                    happening.during().amps(source) > happening.before().amps(source) * (1 + NOTICED);
             if (raised && source.kind() != PowerSource.Kind.PACK) {
                 found |= output(at, out, open, missing, happening, source);
             }
@@ -149,7 +160,9 @@ public final class EventOverload implements Check {
         Set<Gap> open = new LinkedHashSet<>();
         for (PlacedLoad load : PowerGraph.of(at.circuit()).loads()) {
             boolean peaks = PeakCase.spoken(at, named, load)
-                    .filter(said -> !said.amps().isKnown() && !said.watts().isKnown() && said.peak().or(true))
+                    .filter(said -> !said.amps().isKnown()
+                            && !said.watts().isKnown()
+                            && said.peak().or(true))
                     .isPresent();
             if (peaks && load.load().peakA().isMissing() && at.circuit().aboard(load.unit())) {
                 open.add(new Gap(PowerData.PEAK, at.directory().name(load.unit())));
@@ -167,10 +180,11 @@ public final class EventOverload implements Check {
         double derating = at.directory().unit(source.unit()).derating().or(1.0);
         OptionalDouble seconds = happening.seconds();
         boolean lasting = seconds.isPresent()
-                && seconds.getAsDouble() > at.limit(Thresholds.REGULATOR_PEAK_TIME).value();
+                && seconds.getAsDouble()
+                        > at.limit(Thresholds.REGULATOR_PEAK_TIME).value();
         Datum<Double> rating = lasting || !peak.isKnown() ? continuous : peak;
-        double rests = happening.during()
-                .assumedPart(SourceReach.of(at.circuit()).loads(source), LoadGaps::averageFigures);
+        double rests =
+                happening.during().assumedPart(SourceReach.of(at.circuit()).loads(source), LoadGaps::averageFigures);
         Verdict verdict = new Verdict(
                 amps, rating.or(Double.POSITIVE_INFINITY) * derating, rests, rating.source() == Origin.ASSUMED);
         boolean unrated = !lasting && !peak.isKnown();
@@ -179,9 +193,8 @@ public final class EventOverload implements Check {
             return true;
         }
         if (rating.isMissing() || (verdict.exceeds() && unrated)) {
-            String datum = lasting || !continuous.isKnown()
-                    ? RegulatorOverloaded.CONTINUOUS
-                    : RegulatorOverloaded.PEAK_RATING;
+            String datum =
+                    lasting || !continuous.isKnown() ? RegulatorOverloaded.CONTINUOUS : RegulatorOverloaded.PEAK_RATING;
             open.add(new Gap(datum, source.name()));
         } else if (seconds.isEmpty() && amps > continuous.or(0.0) * derating) {
             open.add(new Gap(LASTS, happening.event().name()));
@@ -212,7 +225,8 @@ public final class EventOverload implements Check {
                 } else {
                     open.addAll(way.guessedContacts());
                 }
-            } else if (unsized && (falls || PeakCase.spoken(at, happening.named(), load).isPresent())) {
+            } else if (unsized
+                    && (falls || PeakCase.spoken(at, happening.named(), load).isPresent())) {
                 open.addAll(SupplyWay.of(at, load.plus(), load.zero()).unsized());
             }
         }

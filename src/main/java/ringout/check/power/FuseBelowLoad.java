@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
-import ringout.check.form.Figures;
 import ringout.check.form.Gaps;
 import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
@@ -15,9 +14,7 @@ import ringout.check.form.Thresholds;
 import ringout.finding.Draft;
 import ringout.finding.Severity;
 import ringout.graph.Gap;
-import ringout.graph.Trail;
 import ringout.graph.power.PlacedLoad;
-import ringout.graph.power.PowerGraph;
 import ringout.model.Datum;
 import ringout.model.Origin;
 import ringout.solve.power.LoadCase;
@@ -82,7 +79,8 @@ public final class FuseBelowLoad implements Check {
             List<OutputLoad.Peak> peaks) {
         List<Gap> open = missing(at, fuse, behind);
         double amps = Math.abs(average.flow().amps(fuse.part()));
-        boolean carries = amps > 0 || peaks.stream().anyMatch(peak -> peak.flow().flow().amps(fuse.part()) != 0);
+        boolean carries =
+                amps > 0 || peaks.stream().anyMatch(peak -> peak.flow().flow().amps(fuse.part()) != 0);
         if (!fuse.ratingA().isKnown()) {
             if (carries && fuse.ratingA().isMissing()) {
                 open.add(new Gap(RATING, fuse.name()));

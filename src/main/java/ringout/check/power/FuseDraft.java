@@ -19,10 +19,15 @@ final class FuseDraft {
 
     static Draft average(Situation at, Fuses.Fuse fuse, Fuses.Behind behind, Verdict verdict, Threshold share) {
         String carries = Figures.of(verdict.value()) + " A";
-        return draft(at, fuse, behind, rated(fuse) + " carries " + carries + " on average, should carry "
-                        + Figures.of(verdict.limit()) + " A at most")
-                .sum(carries + " average to " + fed(at, behind) + "; " + Figures.of(fuse.ratingA().or(0.0)) + " A x "
-                        + Figures.of(share.value()) + " % = " + Figures.of(verdict.limit()) + " A")
+        return draft(
+                        at,
+                        fuse,
+                        behind,
+                        rated(fuse) + " carries " + carries + " on average, should carry " + Figures.of(verdict.limit())
+                                + " A at most")
+                .sum(carries + " average to " + fed(at, behind) + "; "
+                        + Figures.of(fuse.ratingA().or(0.0)) + " A x " + Figures.of(share.value()) + " % = "
+                        + Figures.of(verdict.limit()) + " A")
                 .judged(verdict.value(), verdict.limit(), "A", share.source())
                 .onAssumption(verdict.turns())
                 .why("it runs hot, ages and opens one day in flight")
@@ -81,10 +86,12 @@ final class FuseDraft {
 
     private static Trail trail(Situation at, Fuses.Behind behind) {
         Optional<Consumer> first = behind.consumers.stream().findFirst();
-        return first.flatMap(consumer ->
-                        PowerGraph.of(at.circuit()).tree().trailTo(consumer.inputs().isEmpty()
-                                ? consumer.plus()
-                                : consumer.inputs().get(0)))
+        return first.flatMap(consumer -> PowerGraph.of(at.circuit())
+                        .tree()
+                        .trailTo(
+                                consumer.inputs().isEmpty()
+                                        ? consumer.plus()
+                                        : consumer.inputs().get(0)))
                 .orElse(Trail.NONE);
     }
 

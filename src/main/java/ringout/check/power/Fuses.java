@@ -58,7 +58,8 @@ final class Fuses {
         fuses.keySet().forEach(index -> behind.put(index, new Behind()));
         PowerGraph power = PowerGraph.of(at.circuit());
         for (Consumer consumer : power.consumers()) {
-            if (at.circuit().aboard(consumer.unit()) && (consumer.draws() || !consumer.loads().isEmpty())) {
+            if (at.circuit().aboard(consumer.unit())
+                    && (consumer.draws() || !consumer.loads().isEmpty())) {
                 all.consumers.add(consumer);
                 passed(consumer.plus()).forEach(to -> to.consumers.add(consumer));
             }
@@ -78,8 +79,8 @@ final class Fuses {
     private Optional<Fuse> fuse(Part part) {
         if (part.origin() instanceof Part.LeadFuse fuse) {
             Lead lead = at.wiring().wires().get(fuse.wire()).lead();
-            return Optional.of(new Fuse(
-                    part, "fuse of " + lead.id(), Optional.of(lead), -1, lead.fuseA(), lead.fuseMeltA2s()));
+            return Optional.of(
+                    new Fuse(part, "fuse of " + lead.id(), Optional.of(lead), -1, lead.fuseA(), lead.fuseMeltA2s()));
         }
         if (part.origin() instanceof Part.Inner inner && inner.part().kind().is(PartKind.FUSE)) {
             String name = at.directory().name(inner.unit()) + " " + inner.part().name();

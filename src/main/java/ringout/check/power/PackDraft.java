@@ -21,11 +21,15 @@ final class PackDraft {
         Threshold share = at.limit(Thresholds.PACK_SHARE);
         String name = at.directory().name(load.pack().unit());
         String amps = Figures.of(verdict.value()) + " A";
-        return draft(at, load, "pack overloaded: " + name + " has to give " + amps + " at peak, should give "
-                        + Figures.of(verdict.limit()) + " A at most")
+        return draft(
+                        at,
+                        load,
+                        "pack overloaded: " + name + " has to give " + amps + " at peak, should give "
+                                + Figures.of(verdict.limit()) + " A at most")
                 .about(name)
                 .seen(at.directory().unit(load.pack().unit()))
-                .sum(amps + " (" + load.highest().of().words() + "); " + Figures.of(rating.cRate().or(0.0)) + " C x "
+                .sum(amps + " (" + load.highest().of().words() + "); "
+                        + Figures.of(rating.cRate().or(0.0)) + " C x "
                         + Figures.of(rating.capacityAh().or(0.0)) + " Ah x " + Figures.of(share.value()) + " % = "
                         + Figures.of(verdict.limit()) + " A")
                 .judged(verdict.value(), verdict.limit(), "A", "label of the pack, " + share.source())
@@ -47,17 +51,24 @@ final class PackDraft {
         boolean peak = seconds > 0;
         String time = peak ? " for " + Figures.of(seconds) + " s" : " on average";
         String rated = Figures.of(plug.contactRatingA().or(0.0)) + " A continuous";
-        Draft draft = draft(at, load, "pack contact overloaded: " + name + " carries " + amps + time + ", rated for "
-                        + Figures.of(verdict.limit()) + " A" + (peak ? " that long" : ""))
+        Draft draft = draft(
+                        at,
+                        load,
+                        "pack contact overloaded: " + name + " carries " + amps + time + ", rated for "
+                                + Figures.of(verdict.limit()) + " A" + (peak ? " that long" : ""))
                 .about(name)
-                .sum(peak
-                        ? amps + time + " (" + load.highest().of().words() + "); rated " + rated + " and "
-                                + Figures.of(plug.contactPeakA().or(0.0)) + " A for "
-                                + Figures.of(plug.contactPeakS().or(0.0)) + " s, so at equal heat "
-                                + Figures.of(verdict.limit()) + " A for " + Figures.of(seconds) + " s"
-                        : amps + " average, rated " + rated)
-                .judged(verdict.value(), verdict.limit(), "A", "data of "
-                        + at.directory().unit(load.pack().unit()).type())
+                .sum(
+                        peak
+                                ? amps + time + " (" + load.highest().of().words() + "); rated " + rated + " and "
+                                        + Figures.of(plug.contactPeakA().or(0.0)) + " A for "
+                                        + Figures.of(plug.contactPeakS().or(0.0)) + " s, so at equal heat "
+                                        + Figures.of(verdict.limit()) + " A for " + Figures.of(seconds) + " s"
+                                : amps + " average, rated " + rated)
+                .judged(
+                        verdict.value(),
+                        verdict.limit(),
+                        "A",
+                        "data of " + at.directory().unit(load.pack().unit()).type())
                 .input(plug.contactRatingA())
                 .input(plug.contactPeakA())
                 .onAssumption(verdict.turns())

@@ -109,7 +109,8 @@ public final class PackOverloaded implements Check {
 
     /** Whether the cells are overloaded and that is told. */
     private static boolean cells(Situation at, Outcomes out, List<Gap> open, PackLoad load, boolean sure) {
-        PartRating rating = ((Part.Inner) at.wiring().parts().get(load.pack().part()).origin())
+        PartRating rating = ((Part.Inner)
+                        at.wiring().parts().get(load.pack().part()).origin())
                 .part()
                 .rating();
         if (!rating.cRate().isKnown() || !rating.capacityAh().isKnown()) {
@@ -118,18 +119,14 @@ public final class PackOverloaded implements Check {
         }
         double share = at.limit(Thresholds.PACK_SHARE).value() / 100;
         double most = rating.cRate().or(0.0) * rating.capacityAh().or(0.0) * share;
-        boolean assumed = rating.cRate().source() == Origin.ASSUMED || rating.capacityAh().source() == Origin.ASSUMED;
+        boolean assumed =
+                rating.cRate().source() == Origin.ASSUMED || rating.capacityAh().source() == Origin.ASSUMED;
         Verdict verdict = new Verdict(load.peakA(), most, load.peakRests(), assumed);
         return told(out, open, load, verdict, sure, () -> PackDraft.cells(at, load, verdict, rating));
     }
 
     private static boolean told(
-            Outcomes out,
-            List<Gap> open,
-            PackLoad load,
-            Verdict verdict,
-            boolean sure,
-            Supplier<Draft> draft) {
+            Outcomes out, List<Gap> open, PackLoad load, Verdict verdict, boolean sure, Supplier<Draft> draft) {
         if (verdict.exceeds() && sure) {
             out.finding(draft.get());
             return true;
@@ -141,8 +138,7 @@ public final class PackOverloaded implements Check {
     }
 
     /** Whether a contact of the pack is overloaded and that is told. */
-    private static boolean contact(
-            Situation at, Outcomes out, List<Gap> open, PackLoad load, int pin, boolean sure) {
+    private static boolean contact(Situation at, Outcomes out, List<Gap> open, PackLoad load, int pin, boolean sure) {
         Plug plug = at.wiring().plug(pin);
         String name = load.plug(pin);
         Datum<Double> rated = plug.contactRatingA();
@@ -173,19 +169,11 @@ public final class PackOverloaded implements Check {
             return false;
         }
         double most = allowed(
-                rated.or(0.0),
-                plug.contactPeakA().or(0.0),
-                plug.contactPeakS().or(0.0),
-                seconds.getAsDouble());
+                rated.or(0.0), plug.contactPeakA().or(0.0), plug.contactPeakS().or(0.0), seconds.getAsDouble());
         boolean guessed = assumed || plug.contactPeakA().source() == Origin.ASSUMED;
         Verdict verdict = new Verdict(peak, most, load.peakRests(), guessed);
         return told(
-                out,
-                open,
-                load,
-                verdict,
-                sure,
-                () -> PackDraft.contact(at, load, pin, verdict, seconds.getAsDouble()));
+                out, open, load, verdict, sure, () -> PackDraft.contact(at, load, pin, verdict, seconds.getAsDouble()));
     }
 
     /** The current of equal heat for another time; the continuous rating at least. */

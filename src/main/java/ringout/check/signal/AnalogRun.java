@@ -96,8 +96,7 @@ public final class AnalogRun implements Check {
 
     private static Draft draft(Lead lead, Threshold limit, Map<String, Double> power, boolean open) {
         String length = Figures.of(lead.lengthMm().or(0.0)) + " mm";
-        String shield =
-                lead.shield().is(Shield.FLOATING) ? "shield grounded nowhere" : open ? "no shield" : "shielded";
+        String shield = lead.shield().is(Shield.FLOATING) ? "shield grounded nowhere" : open ? "no shield" : "shielded";
         List<String> amps = power.entrySet().stream()
                 .map(entry -> entry.getKey() + " of " + Figures.of(entry.getValue()) + " A")
                 .toList();

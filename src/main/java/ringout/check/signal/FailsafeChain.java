@@ -132,10 +132,9 @@ public final class FailsafeChain implements Check {
             Map<Integer, Boolean> acts,
             Gaps gaps) {
         List<String> chain = function.chain();
-        Datum<String> trigger = function.trigger()
-                .orElse(chain.isEmpty() ? Datum.notAsked() : Datum.of(chain.get(0)));
-        Datum<String> actor = function.actor()
-                .orElse(chain.size() < 2 ? Datum.notAsked() : Datum.of(chain.get(chain.size() - 1)));
+        Datum<String> trigger = function.trigger().orElse(chain.isEmpty() ? Datum.notAsked() : Datum.of(chain.get(0)));
+        Datum<String> actor =
+                function.actor().orElse(chain.size() < 2 ? Datum.notAsked() : Datum.of(chain.get(chain.size() - 1)));
         if (trigger.isMissing()) {
             gaps.add("trigger", "failsafe " + function.name());
         }

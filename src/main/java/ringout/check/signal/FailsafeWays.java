@@ -22,12 +22,7 @@ import ringout.model.UnitKind;
  * @param acts for each unit asked about so far whether it moves anything
  */
 record FailsafeWays(
-        Situation at,
-        SignalWays ways,
-        AircraftFunction function,
-        int trigger,
-        int actor,
-        Map<Integer, Boolean> acts) {
+        Situation at, SignalWays ways, AircraftFunction function, int trigger, int actor, Map<Integer, Boolean> acts) {
 
     /** Says what is wrong with them. What a state takes off or pulls is not judged in that state. */
     void look(Outcomes out) {
@@ -113,7 +108,9 @@ record FailsafeWays(
         boolean sensed = from == trigger || to == actor;
         Draft draft = FailsafeChain.draft(
                 function,
-                (sensed ? name(to) + " does not sense " + name(from) : "no way from " + name(from) + " to " + name(to)));
+                (sensed
+                        ? name(to) + " does not sense " + name(from)
+                        : "no way from " + name(from) + " to " + name(to)));
         draft.fix("join " + name(from) + " and " + name(to) + ", or correct the chain of " + function.name());
         ways.towards(from, to).forEach(draft::at);
         for (int plug = 0; plug < at.directory().type(from).plugs().size(); plug++) {

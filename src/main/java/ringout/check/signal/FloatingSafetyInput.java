@@ -100,12 +100,12 @@ public final class FloatingSafetyInput implements Check {
         Wiring wiring = at.wiring();
         String name = wiring.name(pin);
         String plug = wiring.plugName(wiring.unitOf(pin), wiring.plugIndex(pin));
-        Draft draft = Draft.of(
-                        Severity.S2, "floating safety input: " + name + " is open, and open is not safe")
+        Draft draft = Draft.of(Severity.S2, "floating safety input: " + name + " is open, and open is not safe")
                 .about(name)
                 .sum("units joined to " + name + ": 0; safe default: unsafe")
                 .why("an open input reads anything: it can arm or release by itself")
-                .meter("power off, propellers off, ejector pinned: " + name + " to 0V and to the rail, open to both now")
+                .meter("power off, propellers off, ejector pinned: " + name
+                        + " to 0V and to the rail, open to both now")
                 .fix("join " + name + " to its switch, or fit a plug that holds it safe")
                 .cause(plug + " open")
                 .at(wiring.unit(pin), "safety input " + name);

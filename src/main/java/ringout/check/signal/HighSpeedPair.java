@@ -40,7 +40,11 @@ import ringout.model.SerialPort;
         name = "high-speed-pair",
         severity = Severity.S3,
         since = "0.1",
-        needs = {"which conductors are twisted together", "longest lead the port allows", "untwisted length at the plugs"})
+        needs = {
+            "which conductors are twisted together",
+            "longest lead the port allows",
+            "untwisted length at the plugs"
+        })
 public final class HighSpeedPair implements Check {
     private static final String LONGEST = "longest lead";
     private static final String LENGTH = "length";
@@ -53,13 +57,11 @@ public final class HighSpeedPair implements Check {
             length(at, out, lead, gaps);
             plug(at, out, lead.lead(), gaps);
         }
-        gaps.tell(
-                out,
-                datum -> switch (datum) {
-                    case LONGEST -> new Gaps.Way("look it up in the maker's data", 3);
-                    case LENGTH -> new Gaps.Way("measure it along the lead", 2);
-                    default -> new Gaps.Way("look at the lead at both plugs", 2);
-                });
+        gaps.tell(out, datum -> switch (datum) {
+            case LONGEST -> new Gaps.Way("look it up in the maker's data", 3);
+            case LENGTH -> new Gaps.Way("measure it along the lead", 2);
+            default -> new Gaps.Way("look at the lead at both plugs", 2);
+        });
     }
 
     private static void pairs(Situation at, Outcomes out, PairLeads.PairLead lead, Gaps gaps) {
@@ -85,7 +87,8 @@ public final class HighSpeedPair implements Check {
             if (!split.isEmpty()) {
                 out.finding(draft(lead.lead(), "pairs", "split pair: " + String.join(", ", split))
                         .source("ANSI/TIA-568 and the maker's pin-out")
-                        .meter("wire-map tester with pair test on " + lead.lead().id() + "; continuity is perfect")
+                        .meter("wire-map tester with pair test on "
+                                + lead.lead().id() + "; continuity is perfect")
                         .fix("make " + lead.lead().id() + " anew with the conductors of each pair twisted together"));
             }
         } else if (lead.runs().size() == 1 && lead.lead().twisted().isKnown()) {
@@ -120,7 +123,8 @@ public final class HighSpeedPair implements Check {
         String b = wiring.pin(minus.fromPin()).number();
         return twists.together(a, b)
                 ? Optional.empty()
-                : Optional.of(a + " and " + b + " of " + wiring.plugName(run.from().unit(), run.from().plug())
+                : Optional.of(a + " and " + b + " of "
+                        + wiring.plugName(run.from().unit(), run.from().plug())
                         + " are a pair but not twisted together");
     }
 

@@ -70,9 +70,11 @@ public final class MixedControllers implements Check {
             gaps.add(TABLE, "the motors of " + untabled.size() + " speed controllers");
         }
         rings.values().stream().filter(ring -> ring.size() > 1).forEach(ring -> ring(at, out, ring, gaps));
-        gaps.tell(out, datum -> datum.equals(TABLE)
-                ? new Gaps.Way("copy it from the controller's frame setting", 5)
-                : new Gaps.Way("read it with the tool of the controller", 2));
+        gaps.tell(
+                out,
+                datum -> datum.equals(TABLE)
+                        ? new Gaps.Way("copy it from the controller's frame setting", 5)
+                        : new Gaps.Way("read it with the tool of the controller", 2));
     }
 
     private static void ring(Situation at, Outcomes out, List<Controller> ring, Gaps gaps) {

@@ -64,9 +64,8 @@ public final class OutputTied implements Check {
     }
 
     private static int nearest(Situation at, int output, List<Integer> ties) {
-        List<Integer> sorted = ties.stream()
-                .sorted(Comparator.comparing(at.wiring()::name))
-                .toList();
+        List<Integer> sorted =
+                ties.stream().sorted(Comparator.comparing(at.wiring()::name)).toList();
         int best = sorted.get(0);
         int fewest = Integer.MAX_VALUE;
         for (int tie : sorted.subList(0, Math.min(20, sorted.size()))) {

@@ -98,7 +98,11 @@ public final class ProtocolOrRate implements Check {
                 String sent = Figures.of(set.or(0.0)) + " Hz";
                 out.finding(draft(at, link, "sends at " + sent, "takes " + limit, "to " + limit + " at most")
                         .sum(sent + " sent, at most " + limit + " taken")
-                        .judged(set.or(0.0), most.or(0.0), "Hz", "data of " + type(at, link).name())
+                        .judged(
+                                set.or(0.0),
+                                most.or(0.0),
+                                "Hz",
+                                "data of " + type(at, link).name())
                         .input(set)
                         .input(most));
             }
@@ -117,7 +121,8 @@ public final class ProtocolOrRate implements Check {
                 .path(at.circuit().trail(link.output(), link.input()).orElse(Trail.NONE))
                 .why("what it drives stays still, twitches or overheats")
                 .meter("propellers off: command output " + output + " and see whether " + to + " follows smoothly")
-                .fix("set the outputs of " + from + " that drive " + type(at, link).name() + " " + set)
+                .fix("set the outputs of " + from + " that drive "
+                        + type(at, link).name() + " " + set)
                 .cause(PulseLinks.protocolOf(wiring.unit(link.output()), output))
                 .seen(wiring.unit(link.output()))
                 .seen(wiring.unit(link.input()));

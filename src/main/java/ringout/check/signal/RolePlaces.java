@@ -23,11 +23,7 @@ import ringout.model.Unit;
 record RolePlaces(List<Unit> units) {
     /** One axis of the aircraft. */
     private record Axis(
-            String name,
-            ToIntFunction<Sides> side,
-            Function<Unit, Datum<Double>> position,
-            String high,
-            String low) {}
+            String name, ToIntFunction<Sides> side, Function<Unit, Datum<Double>> position, String high, String low) {}
 
     private static final List<Axis> AXES = List.of(
             new Axis("x", Sides::x, Unit::xMm, "front", "rear"),
@@ -107,8 +103,8 @@ record RolePlaces(List<Unit> units) {
     }
 
     private static String words(Axis axis, Unit unit) {
-        return unit.ref() + " is " + unit.positionRole().or("").toLowerCase(Locale.ROOT) + " and sits at "
-                + axis.name() + " " + Figures.of(axis.position().apply(unit).or(0.0)) + " mm";
+        return unit.ref() + " is " + unit.positionRole().or("").toLowerCase(Locale.ROOT) + " and sits at " + axis.name()
+                + " " + Figures.of(axis.position().apply(unit).or(0.0)) + " mm";
     }
 
     private static String identities(List<Unit> units) {

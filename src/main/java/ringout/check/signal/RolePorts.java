@@ -31,7 +31,13 @@ final class RolePorts {
     /** Roles of pins that say nothing of the place: buses carry an address, supplies and returns are all alike. */
     private static final long ANYWHERE = NetRoles.SUPPLIES
             | NetRoles.bits(
-                    PinRole.CAN_H, PinRole.CAN_L, PinRole.SCL, PinRole.SDA, PinRole.ZERO_V, PinRole.NONE, PinRole.SHIELD);
+                    PinRole.CAN_H,
+                    PinRole.CAN_L,
+                    PinRole.SCL,
+                    PinRole.SDA,
+                    PinRole.ZERO_V,
+                    PinRole.NONE,
+                    PinRole.SHIELD);
 
     private final Situation at;
     private final Wiring wiring;
@@ -70,7 +76,8 @@ final class RolePorts {
         open.sort(Comparator.comparing(misfit -> misfit.unit().ref()));
         while (!open.isEmpty()) {
             Misfit first = open.remove(0);
-            Optional<Misfit> partner = open.stream().filter(first::exchangedWith).findFirst();
+            Optional<Misfit> partner =
+                    open.stream().filter(first::exchangedWith).findFirst();
             partner.ifPresent(open::remove);
             out.finding(draft(first, partner));
         }
@@ -84,7 +91,13 @@ final class RolePorts {
                 Wire wire = wiring.wires().get(w);
                 int far = wire.otherPin(pin);
                 if (at.circuit().mated(wire) && !at.directory().isJoint(wiring.unitOf(far))) {
-                    judge(out, wiring.unit(far), wiring.plugName(unit, plug), named, wiring.unit(pin), List.of(wire.lead()));
+                    judge(
+                            out,
+                            wiring.unit(far),
+                            wiring.plugName(unit, plug),
+                            named,
+                            wiring.unit(pin),
+                            List.of(wire.lead()));
                 }
             }
         }
@@ -105,7 +118,8 @@ final class RolePorts {
             String port = owner.ref() + " output " + PulseLinks.name(wiring, link.output());
             Unit driven = wiring.unit(link.input());
             List<Lead> leads = Sides.of(function).contradicts(RoleSwap.sides(driven))
-                    ? Leads.along(at, at.circuit().trail(link.output(), link.input()).orElse(Trail.NONE))
+                    ? Leads.along(
+                            at, at.circuit().trail(link.output(), link.input()).orElse(Trail.NONE))
                     : List.of();
             judge(out, driven, port, function, owner, leads);
         }

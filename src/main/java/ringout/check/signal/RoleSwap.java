@@ -48,7 +48,8 @@ public final class RoleSwap implements Check {
             if (at.circuit().aboard(unit) && record.positionRole().isKnown()) {
                 byType.computeIfAbsent(record.type(), key -> new ArrayList<>()).add(record);
             } else if (at.circuit().aboard(unit) && record.positionRole().isMissing() && named(at, unit)) {
-                nameless.computeIfAbsent(record.type(), key -> new ArrayList<>()).add(record);
+                nameless.computeIfAbsent(record.type(), key -> new ArrayList<>())
+                        .add(record);
             }
         }
         Gaps gaps = new Gaps();

@@ -74,12 +74,7 @@ public final class ServoAssignment implements Check {
     }
 
     private static void surface(
-            Situation at,
-            Outcomes out,
-            Surface surface,
-            PulseLinks.Link link,
-            List<ServoFault> wrong,
-            Gaps gaps) {
+            Situation at, Outcomes out, Surface surface, PulseLinks.Link link, List<ServoFault> wrong, Gaps gaps) {
         String got = PulseLinks.name(at.wiring(), link.output());
         Datum<String> wanted = surface.output();
         if (wanted.isMissing()) {
@@ -94,8 +89,7 @@ public final class ServoAssignment implements Check {
         sense(at, out, surface, link, gaps);
     }
 
-    private static void sense(
-            Situation at, Outcomes out, Surface surface, PulseLinks.Link link, Gaps gaps) {
+    private static void sense(Situation at, Outcomes out, Surface surface, PulseLinks.Link link, Gaps gaps) {
         Datum<Boolean> set = PulseLinks.setting(at.wiring(), link.output())
                 .map(OutputSetting::reversed)
                 .orElse(Datum.notAsked());

@@ -52,14 +52,18 @@ record ServoFault(PulseLinks.Link link, String what, String got, String wanted, 
     Draft draft(Situation at, Optional<ServoFault> partner) {
         List<ServoFault> all = Stream.concat(Stream.of(this), partner.stream()).toList();
         String driver = at.wiring().unit(link.output()).ref();
-        String words = String.join("; ", all.stream().map(fault -> fault.words(at)).toList());
+        String words =
+                String.join("; ", all.stream().map(fault -> fault.words(at)).toList());
         List<String> leads = all.stream()
                 .flatMap(fault -> Leads.along(at, fault.way(at)).stream())
                 .map(Lead::id)
                 .distinct()
                 .toList();
         Draft draft = Draft.of(
-                        all.stream().map(ServoFault::severity).min(Severity::compareTo).orElse(severity),
+                        all.stream()
+                                .map(ServoFault::severity)
+                                .min(Severity::compareTo)
+                                .orElse(severity),
                         "servo assignment: " + words)
                 .about(all.stream().map(fault -> fault.servo(at).ref()).toList())
                 .path(way(at))
@@ -71,10 +75,12 @@ record ServoFault(PulseLinks.Link link, String what, String got, String wanted, 
                         partner.isPresent()
                                 ? "exchange " + String.join(" and ", leads) + " at " + driver
                                         + ", or the functions of the two outputs"
-                                : "bring " + servo(at).ref() + (Sides.of(wanted).said() ? " to the output of the " : " to output ")
-                                        + wanted + ", or correct the record");
+                                : "bring " + servo(at).ref()
+                                        + (Sides.of(wanted).said() ? " to the output of the " : " to output ") + wanted
+                                        + ", or correct the record");
         for (ServoFault fault : all) {
-            draft.cause(driver + "/output " + PulseLinks.name(at.wiring(), fault.link().output()) + " function");
+            draft.cause(driver + "/output "
+                    + PulseLinks.name(at.wiring(), fault.link().output()) + " function");
             Leads.along(at, fault.way(at)).forEach(draft::at);
             draft.seen(fault.servo(at));
         }

@@ -93,10 +93,11 @@ public final class TriggerMismatch implements Check {
                                 output,
                                 input,
                                 "polarity",
-                                from + " means now when " + is + ", " + at.wiring().name(input) + " when " + should)
+                                from + " means now when " + is + ", "
+                                        + at.wiring().name(input) + " when " + should)
                         .fix("set " + from + " or " + at.wiring().name(input) + " to the other polarity")
-                        .meter("rest level at " + from + ": "
-                                + (sent.is(ActiveLevel.HIGH) ? "0 V" : "high") + " now, the other way round when right"));
+                        .meter("rest level at " + from + ": " + (sent.is(ActiveLevel.HIGH) ? "0 V" : "high")
+                                + " now, the other way round when right"));
             }
         }
     }
@@ -116,10 +117,11 @@ public final class TriggerMismatch implements Check {
         if (from.isolated().is(true) && to.pulledUp().isMissing()) {
             gaps.add("pull-up", at.wiring().name(input));
         } else if (from.isolated().is(true) && !to.pulledUp().is(true)) {
-            String words = at.wiring().name(output) + " is an isolated contact, " + at.wiring().name(input)
-                    + " has no pull-up";
+            String words = at.wiring().name(output) + " is an isolated contact, "
+                    + at.wiring().name(input) + " has no pull-up";
             out.finding(draft(at, output, input, "contact", words)
-                    .fix("fit a pull-up to the supply of " + at.wiring().unit(input).ref() + " at "
+                    .fix("fit a pull-up to the supply of "
+                            + at.wiring().unit(input).ref() + " at "
                             + at.wiring().name(input))
                     .meter(at.wiring().name(input) + " to 0V at rest: about 0 V now, the supply when right"));
         }

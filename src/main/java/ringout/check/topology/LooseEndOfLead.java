@@ -118,8 +118,8 @@ public final class LooseEndOfLead implements Check {
                 .fix("correct the " + where + " end of " + lead.id()
                         + (end.hint().isEmpty() ? "" : " (" + end.hint() + ")"))
                 .explains(
-                        "A14", "T01", "T02", "T04", "T06", "T07", "T08", "T17", "T21", "S02", "S04", "S05", "S21", "S22",
-                        "P05", "P09", "P10", "M16");
+                        "A14", "T01", "T02", "T04", "T06", "T07", "T08", "T17", "T21", "S02", "S04", "S05", "S21",
+                        "S22", "P05", "P09", "P10", "M16");
         tokens(at, end).forEach(draft::cause);
         return draft;
     }

@@ -135,7 +135,9 @@ public final class WrongPort implements Check {
                 .meter("power off, " + wiring.name(first.one()) + " to " + wiring.name(first.other())
                         + ": below 1 ohm now, open when right")
                 .fix(better.words(ids))
-                .explains("P04", "P06", "S01", "S02", "S03", "S06", "S07", "S20", "S22", "T02", "T04", "T06", "T13", "T21");
+                .explains(
+                        "P04", "P06", "S01", "S02", "S03", "S06", "S07", "S20", "S22", "T02", "T04", "T06", "T13",
+                        "T21");
         meetings.forEach(meeting -> draft.at(meeting.wire().lead()));
         better.causes(at).forEach(draft::cause);
         return draft;

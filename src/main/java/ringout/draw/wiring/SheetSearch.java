@@ -67,7 +67,8 @@ final class SheetSearch {
 
     /** The best picture among the likeliest numbers of columns; one that leaves room for the list wins. */
     private Optional<Routed> bestIn(Area area, Area larger) {
-        int held = scene.held().stream().mapToInt(spot -> spot.column() + 1).max().orElse(1);
+        int held =
+                scene.held().stream().mapToInt(spot -> spot.column() + 1).max().orElse(1);
         int most = Math.min(MOST_COLUMNS, forms.nodes().size());
         return bestIn(area, larger, held, most).or(() -> bestIn(area, larger, 1, Math.min(most, held - 1)));
     }

@@ -84,7 +84,8 @@ public final class PairLeads {
         }
         int unit = wiring.unitOf(pin);
         String name = wiring.pin(pin).inside().or("");
-        boolean bus = !name.isEmpty() && wiring.directory().layout(unit).port(name).isPresent();
+        boolean bus =
+                !name.isEmpty() && wiring.directory().layout(unit).port(name).isPresent();
         return bus ? Optional.empty() : Optional.of(new Pair(unit, wiring.plugIndex(pin), name));
     }
 }

@@ -50,8 +50,8 @@ public final class SerialLinks {
 
     /** The serial links of a circuit, found once, in the order of the units. */
     public static List<Link> of(Circuit circuit) {
-        return Collections.unmodifiableList(
-                new ArrayList<>(circuit.know(SerialLinks.class, SerialLinks::new).links.values()));
+        return Collections.unmodifiableList(new ArrayList<>(
+                circuit.know(SerialLinks.class, SerialLinks::new).links.values()));
     }
 
     private void net(List<Integer> pins) {
@@ -97,8 +97,7 @@ public final class SerialLinks {
 
     /** The protocol a side talks: as set, else the one it needs, else the only one it can. */
     public static Datum<String> protocol(Wiring wiring, Side side) {
-        Datum<String> set =
-                setting(wiring, side).map(PortSetting::protocol).orElse(Datum.notAsked());
+        Datum<String> set = setting(wiring, side).map(PortSetting::protocol).orElse(Datum.notAsked());
         Optional<SerialPort> type = type(wiring, side);
         Datum<String> needed = type.map(SerialPort::needs).orElse(Datum.notAsked());
         List<String> can = type.map(SerialPort::protocols).orElse(List.of());

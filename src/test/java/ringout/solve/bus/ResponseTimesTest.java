@@ -83,7 +83,8 @@ class ResponseTimesTest {
         BusMessage message = BusMessage.of("odd", 1, 8, true, 1.0 / 3, 1.0 / 3, 1000);
         assertTrue(message.periodTicks() <= message.jitterTicks());
         assertEquals(
-                100_000_000_000_000_000L, BusMessage.of("rare", 1, 8, true, 1e15, 0, 1000).periodTicks());
+                100_000_000_000_000_000L,
+                BusMessage.of("rare", 1, 8, true, 1e15, 0, 1000).periodTicks());
     }
 
     /** All at once behind the longest frame is the worst case there is, and it happens. */
