@@ -21,7 +21,7 @@ final class Excitation {
 
     NetworkSolution solve(double[] emf, double[] amps) {
         solves++;
-        return factorised.solve(factorised.network().withEmf(emf).withInjections(amps));
+        return factorised.solve(factorised.network().drivenBy(emf, amps));
     }
 
     /** {@return the voltage that currents alone, drawn from the silent network, make across each draw; none above 0} */

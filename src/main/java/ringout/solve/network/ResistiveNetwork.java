@@ -1,6 +1,5 @@
 package ringout.solve.network;
 
-import java.util.stream.IntStream;
 
 /**
  * A network of resistances and voltage sources between numbered nodes, with currents driven into it. Immutable.
@@ -77,7 +76,13 @@ public final class ResistiveNetwork {
     }
 
     private static int[] nonZero(double[] emf) {
-        return IntStream.range(0, emf.length).filter(e -> emf[e] != 0).toArray();
+        IntRow found = new IntRow();
+        for (int e = 0; e < emf.length; e++) {
+            if (emf[e] != 0) {
+                found.add(e);
+            }
+        }
+        return found.toArray();
     }
 
     /** {@return an empty network of a number of nodes, to be filled} */
@@ -111,6 +116,22 @@ public final class ResistiveNetwork {
             NetworkBuilder.requireFinite(amps, "current");
         }
         return new ResistiveNetwork(this, ohms, emf, injectionFrom, injectionTo, newAmps.clone());
+    }
+
+    /** {@return the same network with other source voltages and injected currents at once} */
+    public ResistiveNetwork drivenBy(double[] newEmf, double[] newAmps) {
+        requireLength(newEmf, elements(), "voltages");
+        requireLength(newAmps, injections(), "currents");
+        for (int e = 0; e < newEmf.length; e++) {
+            if (newEmf[e] != 0) {
+                NetworkBuilder.requireFinite(newEmf[e], "voltage");
+                NetworkBuilder.requireOhms(ohms[e], true);
+            }
+        }
+        for (double amps : newAmps) {
+            NetworkBuilder.requireFinite(amps, "current");
+        }
+        return new ResistiveNetwork(this, ohms, newEmf.clone(), injectionFrom, injectionTo, newAmps.clone());
     }
 
     /** {@return the same resistances with all sources silent and one ampere driven in at a node and out at another} */

@@ -127,6 +127,18 @@ class OperatingPointTest {
         assertEquals(List.of(), flow.loads());
     }
 
+    @Test
+    void floatingNetsAreListed() {
+        Circuit mated = Bench.loop(Bench.amps(4), "");
+        assertEquals(List.of(), FloatingNet.of(flow(mated)));
+        PowerFlow pulled = flow(Flows.without(mated, "pulled", List.of("L-S")));
+        assertEquals(
+                List.of(List.of(Flows.at(pulled, "L-S-1")), List.of(Flows.at(pulled, "L-S-2"))),
+                FloatingNet.of(pulled).stream().map(FloatingNet::pins).toList());
+        PowerFlow off = flow(Flows.without(mated, "off", List.of("A")));
+        assertEquals(2, FloatingNet.of(off).size());
+    }
+
     /** Without its way back a consumer has the supply on both pins and draws nothing. */
     @Test
     void noWayBack() {
