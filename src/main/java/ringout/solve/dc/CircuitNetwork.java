@@ -1,6 +1,7 @@
 package ringout.solve.dc;
 
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import ringout.solve.dc.DcElement.Diode;
 import ringout.solve.dc.DcElement.Load;
@@ -36,7 +37,7 @@ final class CircuitNetwork {
     private final int[] drawElement;
     private final int[] switched;
 
-    private CircuitNetwork(DcCircuit circuit) {
+    private CircuitNetwork(DcCircuit circuit, Optional<NetworkStructure> like) {
         this.circuit = circuit;
         int count = circuit.elements().size();
         branch = new int[count];
@@ -49,7 +50,7 @@ final class CircuitNetwork {
         }
         circuit.references().forEach(builder::reference);
         network = builder.build();
-        structure = NetworkStructure.of(network);
+        structure = like.filter(known -> known.serves(network)).orElseGet(() -> NetworkStructure.of(network));
         drawElement = new int[network.injections()];
         for (int e = 0; e < count; e++) {
             if (draw[e] != NONE) {
@@ -65,7 +66,17 @@ final class CircuitNetwork {
     }
 
     static CircuitNetwork of(DcCircuit circuit) {
-        return new CircuitNetwork(circuit);
+        return new CircuitNetwork(circuit, Optional.empty());
+    }
+
+    /** {@return another circuit as a network, on the structure of this one if it has the same connections} */
+    CircuitNetwork like(DcCircuit other) {
+        return new CircuitNetwork(other, Optional.of(structure));
+    }
+
+    /** {@return whether another circuit's network stands on the structure of this one} */
+    boolean sharesWith(CircuitNetwork other) {
+        return structure == other.structure;
     }
 
     private void add(NetworkBuilder b, int e, DcElement element) {

@@ -18,27 +18,43 @@ public final class DcSolver {
     private final CircuitNetwork circuit;
     private final Settling settling;
 
-    private DcSolver(DcCircuit circuit) {
-        this.circuit = CircuitNetwork.of(circuit);
-        settling = new Settling(this.circuit);
+    private DcSolver(CircuitNetwork circuit) {
+        this.circuit = circuit;
+        settling = new Settling(circuit);
+    }
+
+    /** {@return a solver for a circuit} */
+    public static DcSolver of(DcCircuit circuit) {
+        return new DcSolver(CircuitNetwork.of(circuit));
+    }
+
+    /**
+     * {@return a solver for another circuit}
+     *
+     * <p>Where it has the same connections and other values, loads and source voltages only, what follows from the
+     * connections alone is not worked out again.
+     */
+    public DcSolver like(DcCircuit other) {
+        return new DcSolver(circuit.like(other));
     }
 
     /** {@return the operating point of a circuit} */
     public static DcOutcome solve(DcCircuit circuit) {
-        return new DcSolver(circuit).solve();
+        return of(circuit).solve();
     }
 
-    /**
-     * How far the loads of a circuit can grow, current limits of regulators apart.
-     *
-     * @return the largest factor on all constant-current and constant-power loads together with which an operating point
-     *     exists, to seven digits; infinity if they never collapse it; 0 if not even the smallest part can be carried
-     */
+    /** {@return the largest factor on the loads of a circuit, see {@link #margin()}} */
     public static double loadMargin(DcCircuit circuit) {
-        return new DcSolver(circuit).margin();
+        return of(circuit).margin();
     }
 
-    private DcOutcome solve() {
+    /** {@return whether this solver and another share what follows from the connections of their circuits} */
+    boolean sharesWith(DcSolver other) {
+        return circuit.sharesWith(other.circuit);
+    }
+
+    /** {@return the operating point} */
+    public DcOutcome solve() {
         Attempt attempt = settling.limited(1);
         if (attempt instanceof Attempt.Settled settled) {
             return point(settled);
@@ -73,7 +89,13 @@ public final class DcSolver {
         return circuit.draws() == 0 ? 0 : circuit.drawElement(0);
     }
 
-    private double margin() {
+    /**
+     * How far the loads can grow, current limits of regulators apart.
+     *
+     * @return the largest factor on all constant-current and constant-power loads together with which an operating point
+     *     exists, to seven digits; infinity if they never collapse it; 0 if not even the smallest part can be carried
+     */
+    public double margin() {
         double carried = 0;
         double lost = 1;
         while (carries(lost)) {

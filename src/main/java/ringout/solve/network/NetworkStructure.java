@@ -77,20 +77,28 @@ public final class NetworkStructure {
     }
 
     private void requireSameConnections(ResistiveNetwork values) {
-        if (values.hasConnectionsOf(network)) {
-            return;
-        }
-        if (values.elements() != network.elements() || values.nodes() != network.nodes()) {
+        if (!serves(values)) {
             throw new IllegalArgumentException("the values belong to a network with other connections");
         }
-        for (int e = 0; e < values.elements(); e++) {
-            boolean same = values.from(e) == network.from(e)
+    }
+
+    /** {@return whether a network has these connections, with 0 Ω in the same places, so that it can be factorised here} */
+    public boolean serves(ResistiveNetwork values) {
+        if (values.hasConnectionsOf(network)) {
+            return true;
+        }
+        boolean same = values.elements() == network.elements()
+                && values.nodes() == network.nodes()
+                && values.references() == network.references();
+        for (int r = 0; same && r < values.references(); r++) {
+            same = values.reference(r) == network.reference(r);
+        }
+        for (int e = 0; same && e < values.elements(); e++) {
+            same = values.from(e) == network.from(e)
                     && values.to(e) == network.to(e)
                     && (values.ohms(e) == 0) == (network.ohms(e) == 0);
-            if (!same) {
-                throw new IllegalArgumentException("element " + e + " joins other nodes or changed from or to 0 ohm");
-            }
         }
+        return same;
     }
 
     private int[] places() {

@@ -3,6 +3,7 @@ package ringout.solve.power;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import ringout.graph.Circuit;
 import ringout.graph.power.PlacedLoad;
 import ringout.graph.power.PowerGraph;
@@ -15,6 +16,7 @@ import ringout.solve.dc.SolvedPoint;
 final class OperatingPoints {
     private final Circuit circuit;
     private final Map<WireTemperature, ConductorNet> nets = new EnumMap<>(WireTemperature.class);
+    private Optional<DcSolver> first = Optional.empty();
     private final Map<LoadCase, OperatingPoint> known = new HashMap<>();
     private final Map<LoadCase, Double> margins = new HashMap<>();
 
@@ -33,7 +35,7 @@ final class OperatingPoints {
 
     double margin(LoadCase of) {
         return margins.computeIfAbsent(
-                of, asked -> DcSolver.loadMargin(model(asked).dc()));
+                of, asked -> solver(model(asked)).margin());
     }
 
     private PowerModel model(LoadCase of) {
@@ -41,8 +43,15 @@ final class OperatingPoints {
         return new PowerModel(circuit, net, of);
     }
 
-    private static OperatingPoint solve(PowerModel model) {
-        DcOutcome outcome = DcSolver.solve(model.dc());
+    /** Cases differ in loads and voltages: what follows from the connections alone is worked out for the first. */
+    private DcSolver solver(PowerModel model) {
+        DcSolver solver = first.map(known -> known.like(model.dc())).orElseGet(() -> DcSolver.of(model.dc()));
+        first = first.or(() -> Optional.of(solver));
+        return solver;
+    }
+
+    private OperatingPoint solve(PowerModel model) {
+        DcOutcome outcome = solver(model).solve();
         if (outcome instanceof SolvedPoint point) {
             return new PowerFlow(model, point);
         }
