@@ -2,7 +2,6 @@ package ringout.solve.dc;
 
 import java.util.Arrays;
 import ringout.solve.dc.DcElement.Diode;
-import ringout.solve.dc.DcElement.Load;
 import ringout.solve.network.NetworkSolution;
 
 /**
@@ -25,14 +24,14 @@ final class LoadFlow {
     private static final int INJECTIONS = 60;
     private static final int PATIENCE = 4;
     private static final double SLOW = 0.4;
-    private static final int SLIDES = 200;
+    private static final int SLIDES = 60;
     private static final double TRICKLE = 1e-6;
     private static final double FED = 1e-9;
 
     private final CircuitNetwork circuit;
     private final Switching switching;
     private final Converters converters;
-    private final double scale;
+    private final Asked asked;
     private Excitation excitation;
     private double[] open;
     private double[] feeding;
@@ -50,8 +49,8 @@ final class LoadFlow {
     LoadFlow(CircuitNetwork circuit, Switching switching, double[] cap, double scale) {
         this.circuit = circuit;
         this.switching = switching;
-        this.scale = scale;
         converters = new Converters(circuit, switching.conducting(), cap);
+        asked = new Asked(circuit, converters, scale);
         excitation = new Excitation(circuit, switching.factorise());
         amps = new double[circuit.draws()];
         open = amps;
@@ -160,18 +159,32 @@ final class LoadFlow {
         return any;
     }
 
-    /** Past the fold the voltages fall until they are used up, or until another source comes in. */
+    /**
+     * Past the fold the voltages fall until they are used up, or until another source comes in. Near the fold they fall
+     * slowly: the steps are lengthened more and more, but never take away more than half.
+     */
     private boolean slide() {
         boolean[] before = switching.conducting();
         double[] at = volts;
+        double length = 1;
         for (int i = 0; i < SLIDES && positive(at); i++) {
-            at = comeToRest(drawn(at, true));
-            converters.update(solution, at);
+            double[] next = comeToRest(drawn(at, true));
+            converters.update(solution, next);
             if (!Arrays.equals(before, switching.conducting())) {
-                return positive(at);
+                return positive(next);
             }
+            at = further(at, next, length);
+            length *= 2;
         }
         return false;
+    }
+
+    private static double[] further(double[] at, double[] next, double length) {
+        double[] further = new double[at.length];
+        for (int k = 0; k < at.length; k++) {
+            further[k] = Math.max(at[k] / 2, at[k] + length * (next[k] - at[k]));
+        }
+        return further;
     }
 
     /** {@return the voltages with constant currents drawn and no constant powers} */
@@ -183,9 +196,9 @@ final class LoadFlow {
         double[] at = start;
         double before = Double.POSITIVE_INFINITY;
         for (int i = 0; i < INJECTIONS && positive(at); i++) {
-            double[] asked = drawn(at, true);
-            at = comeToRest(asked);
-            double change = Math.max(converters.update(solution, at), relativeChange(asked, drawn(at, true)));
+            double[] draws = drawn(at, true);
+            at = comeToRest(draws);
+            double change = Math.max(converters.update(solution, at), relativeChange(draws, drawn(at, true)));
             boolean stalls = change > SLOW * before;
             if (change <= SETTLED || (stalls && change <= ROUNDED)) {
                 return positive(at) && !switching.goesRound();
@@ -245,29 +258,15 @@ final class LoadFlow {
         double[] drawn = new double[at.length];
         for (int i = 0; i < at.length; i++) {
             if (fed(i)) {
-                drawn[i] = constantAmps(i) + (withPower ? constantWatts(i) / at[i] : 0);
+                drawn[i] = asked.amps(i) + (withPower ? asked.watts(i) / at[i] : 0);
             }
         }
         return drawn;
     }
 
-    /** {@return the part of a draw that is a constant current} */
-    double constantAmps(int draw) {
-        boolean isConstant = circuit.element(circuit.drawElement(draw)) instanceof Load l
-                && l.draw() instanceof Draw.ConstantCurrent;
-        return isConstant ? scale * amount(draw) : converters.amps(draw);
-    }
-
     /** {@return the part of a draw that is a constant power} */
     double constantWatts(int draw) {
-        boolean isPower =
-                circuit.element(circuit.drawElement(draw)) instanceof Load l && l.draw() instanceof Draw.ConstantPower;
-        return isPower ? scale * amount(draw) : converters.watts(draw);
-    }
-
-    private double amount(int draw) {
-        Draw d = ((Load) circuit.element(circuit.drawElement(draw))).draw();
-        return d instanceof Draw.ConstantCurrent c ? c.amps() : ((Draw.ConstantPower) d).watts();
+        return asked.watts(draw);
     }
 
     static double relativeChange(double[] before, double[] now) {
