@@ -29,8 +29,8 @@ final class Asked {
 
     /** {@return the part of a draw that is a constant power} */
     double watts(int draw) {
-        boolean isPower = circuit.element(circuit.drawElement(draw)) instanceof Load l
-                && l.draw() instanceof Draw.ConstantPower;
+        boolean isPower =
+                circuit.element(circuit.drawElement(draw)) instanceof Load l && l.draw() instanceof Draw.ConstantPower;
         return isPower ? scale * amount(draw) : converters.watts(draw);
     }
 

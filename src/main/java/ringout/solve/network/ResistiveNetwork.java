@@ -1,6 +1,5 @@
 package ringout.solve.network;
 
-
 /**
  * A network of resistances and voltage sources between numbered nodes, with currents driven into it. Immutable.
  *

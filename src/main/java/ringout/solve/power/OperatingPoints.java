@@ -34,8 +34,7 @@ final class OperatingPoints {
     }
 
     double margin(LoadCase of) {
-        return margins.computeIfAbsent(
-                of, asked -> solver(model(asked)).margin());
+        return margins.computeIfAbsent(of, asked -> solver(model(asked)).margin());
     }
 
     private PowerModel model(LoadCase of) {
