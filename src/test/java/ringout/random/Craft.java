@@ -37,7 +37,8 @@ record Craft(long seed, Aircraft aircraft, List<Joined> leads) {
     /** The aircraft of a seed; about half have states besides the one flown. */
     static Craft of(long seed) {
         Random random = new Random(seed);
-        Specimen specimen = Specimen.of(seed, random.nextInt(4) == 0 ? LARGER + random.nextInt(SPREAD) : LEAST + random.nextInt(SPREAD));
+        Specimen specimen = Specimen.of(
+                seed, random.nextInt(4) == 0 ? LARGER + random.nextInt(SPREAD) : LEAST + random.nextInt(SPREAD));
         ReadResult read = AircraftReader.read(MemoryFolder.named("random").with(FILE, specimen.json()), FILE);
         if (!read.problems().isEmpty()) {
             throw new AssertionError(words(read.problems()));

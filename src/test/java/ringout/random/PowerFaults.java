@@ -38,7 +38,10 @@ final class PowerFaults {
 
     /** Whether what is wrong with one pack shows at others too: then more than one headline is right, or not yet folded. */
     private static boolean severalPacks(Place place) {
-        return place.craft().units(unit -> place.made(unit.ref()).startsWith("PACK")).size() > 1;
+        return place.craft()
+                        .units(unit -> place.made(unit.ref()).startsWith("PACK"))
+                        .size()
+                > 1;
     }
 
     /** A load that hangs on nothing else, so that nothing but its own polarity is wrong. */

@@ -136,9 +136,12 @@ public final class ReturnMissing implements Check {
         List<String> open = new ArrayList<>();
         for (int pin = 0; pin < at.wiring().pinCount(); pin++) {
             boolean zero = at.wiring().is(pin, PinRole.ZERO_V) || at.wiring().is(pin, PinRole.PACK_MINUS);
-            boolean bare = zero && at.wiring().plug(pin).pins().size() == 1 && at.wiring().wiresAt(pin).length == 0;
+            boolean bare = zero
+                    && at.wiring().plug(pin).pins().size() == 1
+                    && at.wiring().wiresAt(pin).length == 0;
             if (bare && islands.contains(returns.island(pin))) {
-                open.add(at.wiring().plugName(at.wiring().unitOf(pin), at.wiring().plugIndex(pin)));
+                open.add(at.wiring()
+                        .plugName(at.wiring().unitOf(pin), at.wiring().plugIndex(pin)));
             }
         }
         return open;
