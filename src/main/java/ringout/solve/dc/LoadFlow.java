@@ -76,12 +76,16 @@ final class LoadFlow {
         drawNothing();
     }
 
+    /** The open circuit, with outputs as low as their inputs leave them. */
     private void drawNothing() {
         double[] nothing = new double[circuit.draws()];
-        NetworkSolution found = excitation.solve(converters.emf(), nothing);
-        open = excitation.volts(found);
+        int rounds = 0;
+        do {
+            NetworkSolution found = excitation.solve(converters.emf(), nothing);
+            open = excitation.volts(found);
+            accept(found, nothing, open);
+        } while (converters.update(solution, open) > SETTLED && rounds++ < circuit.switched().length);
         feeding = feeding();
-        accept(found, nothing, open);
     }
 
     /** Open-circuit voltages with the drops of diodes left out: a diode without current has no voltage to give. */

@@ -73,6 +73,22 @@ class RegulatorTest {
         assertEquals(ElementState.DROPPED_OUT, point.state(r));
     }
 
+    /** 1.2 V into a regulator that needs 2 V more than it gives: no output, loads without voltage, no collapse. */
+    @Test
+    void belowItsDropoutARegulatorGivesNothing() {
+        DcCircuit.Builder b = DcCircuit.builder(4).reference(0);
+        b.add(new Source(0, 1, 1.2, 0.01));
+        RegulatorRating rating = RegulatorRating.switching(12, 0.001, 0.9, 0).droppingOutAt(2);
+        b.add(new Regulator(1, 0, 2, 0, rating));
+        b.add(new Regulator(2, 0, 3, 0, RegulatorRating.switching(5, 0.001, 0.9, 0).droppingOutAt(1)));
+        int first = b.add(new Load(2, 0, new ConstantCurrent(1)));
+        int second = b.add(new Load(3, 0, new ConstantPower(1)));
+        SolvedPoint point = Points.solved(b);
+        assertEquals(ElementState.UNFED, point.state(first));
+        assertEquals(ElementState.UNFED, point.state(second));
+        assertEquals(0, point.amps(0), 1e-9);
+    }
+
     /** 2 ohm behind 5 V at most 2 A: 4 V. A constant current above the limit finds no voltage at all. */
     @Test
     void currentLimit() {
