@@ -93,7 +93,7 @@ public final class DcSolver {
      * How far the loads can grow, current limits of regulators apart.
      *
      * @return the largest factor on all constant-current and constant-power loads together with which an operating point
-     *     exists, to seven digits; infinity if they never collapse it; 0 if not even the smallest part can be carried
+     *     exists, to seven digits (fewer when regulators follow a low input); infinity if they never collapse it; 0 if not even the smallest part can be carried
      */
     public double margin() {
         double carried = 0;

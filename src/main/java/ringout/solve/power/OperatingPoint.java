@@ -17,7 +17,7 @@ public sealed interface OperatingPoint permits PowerFlow, OperatingPoint.Collaps
     /**
      * By what factor the loads of a case could grow together before the voltage collapses.
      *
-     * @return the largest factor on all currents and powers with which an operating point exists, to seven digits;
+     * @return the largest factor on all currents and powers with which an operating point exists, to seven digits (fewer when regulators follow a low input);
      *     infinity when they never collapse it, below 1 when they do as they are
      */
     static double margin(Circuit circuit, LoadCase of) {
