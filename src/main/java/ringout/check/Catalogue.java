@@ -21,11 +21,14 @@ import ringout.check.form.Check;
 import ringout.check.installation.MixedClampSizes;
 import ringout.check.installation.WrongClampCount;
 import ringout.check.power.EventOverload;
+import ringout.check.power.FuseAboveWire;
 import ringout.check.power.FuseBelowLoad;
+import ringout.check.power.FuseOrder;
 import ringout.check.power.LinearRegulatorHot;
 import ringout.check.power.NoSource;
 import ringout.check.power.OutsideSupplyRange;
 import ringout.check.power.PackOverloaded;
+import ringout.check.power.PacksApart;
 import ringout.check.power.PolarityReversed;
 import ringout.check.power.RailOnSignal;
 import ringout.check.power.RailOnZero;
@@ -33,7 +36,9 @@ import ringout.check.power.RegulatorInputOutOfRange;
 import ringout.check.power.RegulatorOverloaded;
 import ringout.check.power.ReturnMissing;
 import ringout.check.power.ReturnTooThin;
+import ringout.check.power.SeriesPacksUnlike;
 import ringout.check.power.TwoSources;
+import ringout.check.power.UnprotectedBranch;
 import ringout.check.power.VoltageAtModule;
 import ringout.check.power.VoltageDrop;
 import ringout.check.record.DataHole;
@@ -163,7 +168,12 @@ public final class Catalogue {
             new RegulatorOverloaded(), // P19
             new RegulatorInputOutOfRange(), // P20
             new LinearRegulatorHot(), // P21
+            new FuseAboveWire(), // P22
             new FuseBelowLoad(), // P23
+            new FuseOrder(), // P24
+            new UnprotectedBranch(), // P25
+            new SeriesPacksUnlike(), // P27
+            new PacksApart(), // P28
             new PackOverloaded(), // P29
             new EventOverload()); // P31
 

@@ -124,6 +124,28 @@ public final class Thresholds {
     /** Part of the voltage the leads of a load may lose for some seconds. */
     public static final Threshold DROP_SECONDS = new Threshold("drop.seconds", 8, "%", "common practice, no source");
 
+    /** Least ratio of a fuse to the next one behind it. */
+    public static final Threshold FUSE_RATIO = new Threshold("fuse.ratio", 1.6, "", "common practice, no source");
+
+    /** Longest thin branch without a fuse. */
+    public static final Threshold UNPROTECTED =
+            new Threshold("fuse.unprotected", 180, "mm", "7 in, common practice, no source");
+
+    /** Largest energy of an inrush without pre-charge. */
+    public static final Threshold INRUSH = new Threshold("pack.inrush", 1, "J", "common practice, no source");
+
+    /** Largest difference in capacity of packs in series. */
+    public static final Threshold PACK_CAPACITY = new Threshold("pack.capacity", 2, "%", "common practice, no source");
+
+    /** Largest difference in cycles of packs in series. */
+    public static final Threshold PACK_CYCLES = new Threshold("pack.cycles", 20, "", "common practice, no source");
+
+    /** Largest difference in voltage per cell of packs in series. */
+    public static final Threshold CELL_VOLTS = new Threshold("pack.cell", 0.02, "V", "common practice, no source");
+
+    /** Largest current between packs at connection, in multiples of their capacity. */
+    public static final Threshold PACK_RATE = new Threshold("pack.rate", 1, "C", "common practice, no source");
+
     private Thresholds() {}
 
     /** All of them. */
@@ -164,6 +186,13 @@ public final class Thresholds {
                 BUS_DEVICE,
                 BUS_VOLTAGE,
                 DROP_LASTING,
-                DROP_SECONDS);
+                DROP_SECONDS,
+                FUSE_RATIO,
+                UNPROTECTED,
+                INRUSH,
+                PACK_CAPACITY,
+                PACK_CYCLES,
+                CELL_VOLTS,
+                PACK_RATE);
     }
 }

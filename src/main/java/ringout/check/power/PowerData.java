@@ -10,6 +10,11 @@ final class PowerData {
     static final String AVERAGE = "average current";
     static final String BEHIND = "average current behind the regulator, or its efficiency,";
     static final String CONTACT = "contact resistance";
+    static final String FUSE = "fuse rating";
+    static final String LENGTH = "length";
+    static final String REST = "voltage at rest";
+    static final String CAPACITY = "capacity";
+    static final String CELLS = "number of cells";
     static final String PEAK = "peak current";
     static final String EFFICIENCY = "efficiency";
     static final String PACK_OHM = "resistance of a cell";
@@ -37,7 +42,16 @@ final class PowerData {
             return new Gaps.Way(
                     "take the maker's figure for the plug, or measure the mated contact with four wires", 5);
         }
-        if (datum.contains("cell")) {
+        if (datum.equals("cycles") || datum.startsWith("chemistry")) {
+            return new Gaps.Way("look it up in the log or on the label of the pack", 2);
+        }
+        if (datum.equals(FUSE)) {
+            return new Gaps.Way("read the print on the fuse", 1);
+        }
+        if (datum.equals(REST)) {
+            return new Gaps.Way("pack out, meter across its main contacts", 1);
+        }
+        if (datum.contains("cell") || datum.equals(CAPACITY)) {
             return new Gaps.Way("read the label of the pack", 1);
         }
         if (datum.equals(CONTACT_OHM)) {
@@ -47,7 +61,7 @@ final class PowerData {
         if (datum.startsWith("time of the ")) {
             return new Gaps.Way("log the current over one flight", 10);
         }
-        if (datum.equals("length")) {
+        if (datum.equals(LENGTH)) {
             return new Gaps.Way("lay a tape along the lead", 2);
         }
         if (datum.equals(COLLAPSE)) {
