@@ -20,6 +20,7 @@ import ringout.check.build.PlugOrder;
 import ringout.check.form.Check;
 import ringout.check.installation.MixedClampSizes;
 import ringout.check.installation.WrongClampCount;
+import ringout.check.power.BusPowerOverloaded;
 import ringout.check.power.EventOverload;
 import ringout.check.power.FuseAboveWire;
 import ringout.check.power.FuseBelowLoad;
@@ -34,6 +35,7 @@ import ringout.check.power.RailOnSignal;
 import ringout.check.power.RailOnZero;
 import ringout.check.power.RegulatorInputOutOfRange;
 import ringout.check.power.RegulatorOverloaded;
+import ringout.check.power.ReserveTooShort;
 import ringout.check.power.ReturnMissing;
 import ringout.check.power.ReturnTooThin;
 import ringout.check.power.SeriesPacksUnlike;
@@ -175,7 +177,9 @@ public final class Catalogue {
             new SeriesPacksUnlike(), // P27
             new PacksApart(), // P28
             new PackOverloaded(), // P29
-            new EventOverload()); // P31
+            new ReserveTooShort(), // P30
+            new EventOverload(), // P31
+            new BusPowerOverloaded()); // P37
 
     private static final List<Check> INSTALLATION = List.of(
             new WrongClampCount(), // M16

@@ -1,7 +1,9 @@
 package ringout.solve.power;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import ringout.graph.Part;
 import ringout.graph.Wiring;
 import ringout.model.PartRating;
@@ -26,20 +28,37 @@ public record Endurance(double usableWh, double consumersW, double drawnW) {
      * @param usable part of the capacity that may be used, 0 to 1
      */
     public static Optional<Endurance> of(PowerFlow flow, double usable) {
+        return of(flow.circuit().wiring(), flow.packs(), pack -> usable, flow.loads(), flow.regulators());
+    }
+
+    /**
+     * {@return the endurance of some packs that feed some loads; empty when a pack does not tell capacity or nominal
+     * voltage, or nothing is drawn}
+     *
+     * @param usable part of the capacity of a pack that may be used, 0 to 1
+     * @param loads what they feed
+     * @param regulators regulators between
+     */
+    public static Optional<Endurance> of(
+            Wiring wiring,
+            List<PackFigure> packs,
+            ToDoubleFunction<PackFigure> usable,
+            List<LoadFigure> loads,
+            List<RegulatorFigure> regulators) {
         double wattHours = 0;
-        for (PackFigure pack : flow.packs()) {
-            OptionalDouble capacity = capacity(flow.circuit().wiring(), pack);
+        double drawn = 0;
+        for (PackFigure pack : packs) {
+            OptionalDouble capacity = capacity(wiring, pack);
             OptionalDouble nominal = pack.source().volts().nominal();
             if (capacity.isEmpty() || nominal.isEmpty()) {
                 return Optional.empty();
             }
-            wattHours += capacity.getAsDouble() * nominal.getAsDouble();
+            wattHours += capacity.getAsDouble() * nominal.getAsDouble() * usable.applyAsDouble(pack);
+            drawn += pack.openVolts() * pack.amps();
         }
-        double consumers = flow.loads().stream().mapToDouble(LoadFigure::watts).sum()
-                + flow.regulators().stream().mapToDouble(RegulatorFigure::heat).sum();
-        return consumers > 0
-                ? Optional.of(new Endurance(wattHours * usable, consumers, flow.sourceWatts()))
-                : Optional.empty();
+        double consumers = loads.stream().mapToDouble(LoadFigure::watts).sum()
+                + regulators.stream().mapToDouble(RegulatorFigure::heat).sum();
+        return consumers > 0 ? Optional.of(new Endurance(wattHours, consumers, drawn)) : Optional.empty();
     }
 
     private static OptionalDouble capacity(Wiring wiring, PackFigure pack) {
