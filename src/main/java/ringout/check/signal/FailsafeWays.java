@@ -4,11 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
 import ringout.finding.Draft;
+import ringout.graph.bus.BusHub;
+import ringout.graph.bus.Buses;
+import ringout.graph.signal.NetRoles;
 import ringout.graph.signal.SignalWays;
 import ringout.model.AircraftFunction;
+import ringout.model.PinRole;
 import ringout.model.UnitKind;
 
 /**
@@ -23,6 +29,8 @@ import ringout.model.UnitKind;
  */
 record FailsafeWays(
         Situation at, SignalWays ways, AircraftFunction function, int trigger, int actor, Map<Integer, Boolean> acts) {
+    private static final long NO_SIGNAL =
+            NetRoles.SUPPLIES | NetRoles.bits(PinRole.ZERO_V, PinRole.PACK_MINUS, PinRole.NONE, PinRole.SHIELD);
 
     /** Says what is wrong with them. What a state takes off or pulls is not judged in that state. */
     void look(Outcomes out) {
@@ -82,8 +90,31 @@ record FailsafeWays(
 
     /** Whether a unit is itself what acts, or has a way to something that moves; true where nothing that moves is aboard. */
     private boolean moves(int unit) {
-        List<Integer> all = movables();
-        return all.isEmpty() || all.stream().anyMatch(other -> other == unit || ways.joined(unit, other));
+        boolean reaches = movable(unit)
+                || near(unit).stream()
+                        .anyMatch(other -> movable(other) && at.circuit().aboard(other) && ways.joined(unit, other));
+        return reaches || movables().isEmpty();
+    }
+
+    /** Units that share a net of signals or a bus with one: no other has a way to it in one step. */
+    private Set<Integer> near(int unit) {
+        Set<Integer> near = new TreeSet<>();
+        for (int pin = at.wiring().firstPin(unit); pin < at.wiring().endPin(unit); pin++) {
+            if ((NetRoles.bits(at.wiring().role(pin).orElse(PinRole.NONE)) & NO_SIGNAL) == 0) {
+                for (int other : at.circuit().nets().pins(at.circuit().nets().of(pin))) {
+                    near.add(at.wiring().unitOf(other));
+                }
+            }
+        }
+        Buses buses = Buses.of(at.circuit());
+        for (BusHub hub : buses.hubs()) {
+            if (hub.unit() == unit) {
+                buses.segment(hub)
+                        .hubs()
+                        .forEach(index -> near.add(buses.hubs().get(index).unit()));
+            }
+        }
+        return near;
     }
 
     private List<Integer> movables() {
