@@ -78,7 +78,8 @@ public final class FuseOrder implements Check {
         double ratio = first.or(0.0) / second.or(1.0);
         Draft draft = Draft.of(
                         Severity.S3,
-                        "fuses in the wrong order: " + FuseRows.words(at, before) + " before " + FuseRows.words(at, behind))
+                        "fuses in the wrong order: " + FuseRows.words(at, before) + " before "
+                                + FuseRows.words(at, behind))
                 .about(FuseRows.where(at, before), FuseRows.where(at, behind))
                 .path(PowerGraph.of(at.circuit()).tree().trailTo(behind.to()).orElse(Trail.NONE))
                 .sum(Figures.of(first.or(0.0)) + " A / " + Figures.of(second.or(0.0)) + " A = " + Figures.of(ratio)

@@ -80,7 +80,8 @@ class RegulatorTest {
         b.add(new Source(0, 1, 1.2, 0.01));
         RegulatorRating rating = RegulatorRating.switching(12, 0.001, 0.9, 0).droppingOutAt(2);
         b.add(new Regulator(1, 0, 2, 0, rating));
-        b.add(new Regulator(2, 0, 3, 0, RegulatorRating.switching(5, 0.001, 0.9, 0).droppingOutAt(1)));
+        b.add(new Regulator(
+                2, 0, 3, 0, RegulatorRating.switching(5, 0.001, 0.9, 0).droppingOutAt(1)));
         int first = b.add(new Load(2, 0, new ConstantCurrent(1)));
         int second = b.add(new Load(3, 0, new ConstantPower(1)));
         SolvedPoint point = Points.solved(b);
