@@ -19,14 +19,20 @@ import ringout.check.address.TimerConflict;
 import ringout.check.build.PlugOrder;
 import ringout.check.form.Check;
 import ringout.check.installation.MixedClampSizes;
+import ringout.check.installation.WireOutsideContact;
 import ringout.check.installation.WrongClampCount;
+import ringout.check.power.BackFeed;
 import ringout.check.power.BusPowerOverloaded;
 import ringout.check.power.EventOverload;
 import ringout.check.power.FuseAboveWire;
 import ringout.check.power.FuseBelowLoad;
 import ringout.check.power.FuseOrder;
+import ringout.check.power.Inrush;
+import ringout.check.power.IsolatorBypassed;
 import ringout.check.power.LinearRegulatorHot;
+import ringout.check.power.MonitorMissesLoad;
 import ringout.check.power.NoSource;
+import ringout.check.power.NoisyNeighbour;
 import ringout.check.power.OutsideSupplyRange;
 import ringout.check.power.PackOverloaded;
 import ringout.check.power.PacksApart;
@@ -163,6 +169,7 @@ public final class Catalogue {
             new OutsideSupplyRange(), // P04
             new NoSource(), // P05
             new TwoSources(), // P06
+            new BackFeed(), // P07
             new ReturnMissing(), // P09
             new ReturnTooThin(), // P10
             new VoltageDrop(), // P17
@@ -174,14 +181,19 @@ public final class Catalogue {
             new FuseBelowLoad(), // P23
             new FuseOrder(), // P24
             new UnprotectedBranch(), // P25
+            new Inrush(), // P26
             new SeriesPacksUnlike(), // P27
             new PacksApart(), // P28
             new PackOverloaded(), // P29
             new ReserveTooShort(), // P30
             new EventOverload(), // P31
+            new MonitorMissesLoad(), // P33
+            new IsolatorBypassed(), // P34
+            new NoisyNeighbour(), // P36
             new BusPowerOverloaded()); // P37
 
     private static final List<Check> INSTALLATION = List.of(
+            new WireOutsideContact(), // M15
             new WrongClampCount(), // M16
             new MixedClampSizes()); // M17
 

@@ -1,0 +1,134 @@
+package ringout.check.power;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import ringout.check.form.Check;
+import ringout.check.form.CheckInfo;
+import ringout.check.form.Gaps;
+import ringout.check.form.Outcomes;
+import ringout.check.form.Situation;
+import ringout.finding.Draft;
+import ringout.finding.Severity;
+import ringout.graph.power.Consumer;
+import ringout.graph.power.PowerGraph;
+import ringout.graph.power.PowerSource;
+import ringout.model.Datum;
+import ringout.model.Lead;
+import ringout.model.Rail;
+import ringout.model.UnitKind;
+
+/**
+ * A receiver, compass or analog camera on the regulator of a load that disturbs it.
+ *
+ * <p>Why it matters: steps of current of a servo, pump or radio power stage go over the common supply into the receiver: fixes are lost,
+ * the heading wanders, the picture has bars.
+ *
+ * <p>Condition: a sensitive unit and a noisy one take power from the same regulator, and neither the rail of the sensitive one nor the
+ * leads to either carry a filter. Where the type does not say, satellite and command receivers count as sensitive, and actuators and
+ * pumps as noisy.
+ *
+ * <p>Does not see: a supply with two sources on it (P06), what the filter holds back, coupling between leads.
+ *
+ * <p>Reference: common practice, no source.
+ */
+@CheckInfo(
+        code = "P36",
+        name = "noisy-neighbour",
+        severity = Severity.S4,
+        since = "0.1",
+        needs = {"which types disturb and which mind it", "filters"})
+public final class NoisyNeighbour implements Check {
+    private static final String DISTURBS = "whether it disturbs its supply, of the load";
+
+    @Override
+    public void look(Situation at, Outcomes out) {
+        PowerGraph power = PowerGraph.of(at.circuit());
+        Map<PowerSource, List<Consumer>> byRegulator = new LinkedHashMap<>();
+        for (Consumer consumer : power.consumers()) {
+            boolean one = power.lifting(power.ties().of(consumer.plus())).size() < 2;
+            if (at.circuit().aboard(consumer.unit()) && consumer.draws() && one) {
+                power.feeding(consumer.plus()).stream()
+                        .filter(NoisyNeighbour::regulates)
+                        .forEach(source -> byRegulator
+                                .computeIfAbsent(source, key -> new ArrayList<>())
+                                .add(consumer));
+            }
+        }
+        Gaps gaps = new Gaps();
+        byRegulator.forEach((source, on) -> judge(at, out, gaps, source, on));
+        gaps.tell(out, datum -> new Gaps.Way("look it up in the maker's data, or listen on its supply", 5));
+    }
+
+    private static boolean regulates(PowerSource source) {
+        return source.kind() == PowerSource.Kind.REGULATOR || source.kind() == PowerSource.Kind.CONVERTER;
+    }
+
+    private static void judge(Situation at, Outcomes out, Gaps gaps, PowerSource source, List<Consumer> on) {
+        List<Consumer> noisy = on.stream()
+                .filter(consumer -> noisy(at, consumer) && !filtered(at, consumer))
+                .toList();
+        for (Consumer consumer : on) {
+            if (!sensitive(at, consumer)) {
+                continue;
+            }
+            List<Consumer> others = noisy.stream()
+                    .filter(other -> other.unit() != consumer.unit())
+                    .toList();
+            List<Consumer> open = on.stream()
+                    .filter(other -> other.unit() != consumer.unit() && !filtered(at, other))
+                    .filter(other -> at.directory().type(other.unit()).noisy() instanceof Datum.Unknown)
+                    .toList();
+            if (filtered(at, consumer) || (others.isEmpty() && open.isEmpty())) {
+                out.looked();
+            } else if (others.isEmpty()) {
+                open.forEach(other -> gaps.add(DISTURBS, at.directory().name(other.unit())));
+            } else {
+                out.finding(draft(at, source, consumer, others));
+            }
+        }
+    }
+
+    private static boolean sensitive(Situation at, Consumer consumer) {
+        Datum<UnitKind> kind = at.directory().type(consumer.unit()).kind();
+        Datum<Boolean> said = at.directory().type(consumer.unit()).sensitive();
+        return said.known().orElse(kind.is(UnitKind.SATELLITE_RECEIVER) || kind.is(UnitKind.COMMAND_RECEIVER));
+    }
+
+    private static boolean noisy(Situation at, Consumer consumer) {
+        Datum<UnitKind> kind = at.directory().type(consumer.unit()).kind();
+        Datum<Boolean> said = at.directory().type(consumer.unit()).noisy();
+        return said.known().orElse(kind.is(UnitKind.ACTUATOR) || kind.is(UnitKind.PUMP));
+    }
+
+    private static boolean filtered(Situation at, Consumer consumer) {
+        boolean rail = consumer.limits().map(Rail::filtered).map(f -> f.is(true)).orElse(false);
+        return rail
+                || Supplies.leadsAt(at, consumer.inputs()).stream()
+                        .anyMatch(lead -> lead.filtered().is(true));
+    }
+
+    private static Draft draft(Situation at, PowerSource source, Consumer consumer, List<Consumer> others) {
+        String ref = at.directory().name(consumer.unit());
+        String loud = others.stream()
+                .map(other -> at.directory().name(other.unit()))
+                .distinct()
+                .collect(Collectors.joining(", "));
+        String regulator = at.directory().name(source.unit());
+        Draft draft = Draft.of(
+                        at.flightCritical(ref) ? Severity.S3 : Severity.S4,
+                        "noisy neighbour: " + ref + " shares " + regulator + " with " + loud + ", no filter between")
+                .about(ref, regulator)
+                .sum(ref + " and " + loud + " on " + regulator + ", 0 filters")
+                .why("steps of their current reach " + ref + " over the supply: lost fixes, bars, noise")
+                .meter("watch " + ref + " while " + loud + " works, then with it off")
+                .fix("filter the supply of " + ref + " or of " + loud + ", or give " + ref + " a regulator of its own");
+        for (Lead lead : Supplies.leadsAt(at, consumer.inputs())) {
+            draft.at(lead);
+        }
+        others.forEach(other -> draft.seen(at.directory().unit(other.unit())));
+        return draft;
+    }
+}
