@@ -100,7 +100,8 @@ public final class NoisyNeighbour implements Check {
     private static boolean noisy(Situation at, Consumer consumer) {
         Datum<UnitKind> kind = at.directory().type(consumer.unit()).kind();
         Datum<Boolean> said = at.directory().type(consumer.unit()).noisy();
-        return said.known().orElse(kind.is(UnitKind.ACTUATOR) || kind.is(UnitKind.PUMP));
+        boolean usual = !(said instanceof Datum.Unknown) && (kind.is(UnitKind.ACTUATOR) || kind.is(UnitKind.PUMP));
+        return said.known().orElse(usual);
     }
 
     private static boolean filtered(Situation at, Consumer consumer) {
