@@ -51,13 +51,16 @@ public final class WireOutsideContact implements Check {
             out.looked();
         }
         drafts.values().forEach(out::finding);
-        gaps.tell(out, datum -> datum.equals("wire size")
-                ? new Gaps.Way("read the print on the wire, or measure the bare conductor", 2)
-                : new Gaps.Way("look it up in the maker's data of the contact", 5));
+        gaps.tell(
+                out,
+                datum -> datum.equals("wire size")
+                        ? new Gaps.Way("read the print on the wire, or measure the bare conductor", 2)
+                        : new Gaps.Way("look it up in the maker's data of the contact", 5));
     }
 
     private static boolean end(Situation at, Gaps gaps, Map<String, Draft> drafts, Wire wire, int pin) {
-        if (at.directory().isJoint(at.wiring().unitOf(pin)) || !at.directory().typeKnown(at.wiring().unitOf(pin))) {
+        if (at.directory().isJoint(at.wiring().unitOf(pin))
+                || !at.directory().typeKnown(at.wiring().unitOf(pin))) {
             return false;
         }
         Plug plug = at.wiring().plug(pin);
@@ -87,7 +90,8 @@ public final class WireOutsideContact implements Check {
     }
 
     private static Draft draft(Situation at, Wire wire, Plug plug, String name, boolean thin) {
-        String range = Figures.of(plug.crimpMinAwg().or(0.0)) + " to " + Figures.of(plug.crimpMaxAwg().or(0.0)) + " AWG";
+        String range = Figures.of(plug.crimpMinAwg().or(0.0)) + " to "
+                + Figures.of(plug.crimpMaxAwg().or(0.0)) + " AWG";
         String size = wire.awg()
                 .known()
                 .map(awg -> awg + " AWG")
@@ -95,15 +99,18 @@ public final class WireOutsideContact implements Check {
         double limit = area((thin ? plug.crimpMinAwg() : plug.crimpMaxAwg()).or(0.0));
         return Draft.of(
                         Severity.S3,
-                        "wire too " + (thin ? "thin" : "thick") + " for its contact: " + wire.lead().id() + " " + size
-                                + " in " + name + ", made for " + range)
+                        "wire too " + (thin ? "thin" : "thick") + " for its contact: "
+                                + wire.lead().id() + " " + size + " in " + name + ", made for " + range)
                 .about(wire.lead().id(), name)
                 .at(wire.lead())
                 .sum(size + " " + Figures.of(wire.areaMm2().or(0.0)) + " mm2, contact " + range)
                 .judged(wire.areaMm2().or(0.0), limit, "mm2", "range of the contact, common practice")
                 .input(wire.awg())
                 .input(thin ? plug.crimpMinAwg() : plug.crimpMaxAwg())
-                .why(thin ? "the crimp does not hold: the wire pulls out or warms up" : "strands stay outside the crimp")
+                .why(
+                        thin
+                                ? "the crimp does not hold: the wire pulls out or warms up"
+                                : "strands stay outside the crimp")
                 .meter("pull at the wire: it must hold the force for its size")
                 .fix("crimp " + wire.lead().id() + " at " + name + " into a contact for " + size
                         + ", or make it within " + range);

@@ -54,8 +54,7 @@ public final class BackFeed implements Check {
         gaps.tell(out, datum -> new Gaps.Way("look it up in the maker's data", 5));
     }
 
-    private static void judge(
-            Situation at, Outcomes out, Gaps gaps, PowerSource source, List<PowerSource> driving) {
+    private static void judge(Situation at, Outcomes out, Gaps gaps, PowerSource source, List<PowerSource> driving) {
         Datum<Boolean> blocks = source.rail().map(Rail::reverseBlocking).orElse(Datum.notAsked());
         Datum<Boolean> joined = source.rail().map(Rail::ored).orElse(Datum.notAsked());
         if (blocks.is(true) || joined.is(true)) {

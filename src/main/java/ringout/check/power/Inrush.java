@@ -58,9 +58,11 @@ public final class Inrush implements Check {
         }
         Gaps gaps = new Gaps();
         byTie.forEach((tie, packs) -> judge(at, out, gaps, tie, packs));
-        gaps.tell(out, datum -> datum.equals(CAPACITANCE)
-                ? new Gaps.Way("look it up in the maker's data, or read the print on the capacitors", 5)
-                : new Gaps.Way("look at the contact", 1));
+        gaps.tell(
+                out,
+                datum -> datum.equals(CAPACITANCE)
+                        ? new Gaps.Way("look it up in the maker's data, or read the print on the capacitors", 5)
+                        : new Gaps.Way("look at the contact", 1));
     }
 
     private static void judge(Situation at, Outcomes out, Gaps gaps, int tie, List<Pack> packs) {
@@ -81,7 +83,8 @@ public final class Inrush implements Check {
                 .orElse(Volts.ZERO);
         Threshold most = at.limit(Thresholds.INRUSH);
         double farad = charged.stream()
-                        .mapToDouble(consumer -> type(at, consumer).inputMicrofarad().or(0.0))
+                        .mapToDouble(
+                                consumer -> type(at, consumer).inputMicrofarad().or(0.0))
                         .sum()
                 * MICRO;
         double joule = farad * volts.high() * volts.high() / 2;
@@ -130,7 +133,8 @@ public final class Inrush implements Check {
         for (Pack pack : packs) {
             int unit = pack.source().unit();
             for (int pin = at.wiring().firstPin(unit); pin < at.wiring().endPin(unit); pin++) {
-                if (at.wiring().is(pin, PinRole.PACK_PLUS) && !plugs.contains(at.wiring().plug(pin))) {
+                if (at.wiring().is(pin, PinRole.PACK_PLUS)
+                        && !plugs.contains(at.wiring().plug(pin))) {
                     plugs.add(at.wiring().plug(pin));
                 }
             }
@@ -145,7 +149,8 @@ public final class Inrush implements Check {
         String energy = Figures.of(joule) + " J";
         Draft draft = Draft.of(
                         Severity.S3,
-                        "inrush without pre-charge: " + energy + " when " + String.join(" + ", names) + " is plugged in")
+                        "inrush without pre-charge: " + energy + " when " + String.join(" + ", names)
+                                + " is plugged in")
                 .about(names)
                 .sum(charged.size() + " inputs, " + Figures.of(farad / MICRO) + " uF at " + Figures.of(volts.high())
                         + " V: C V^2 / 2 = " + energy + ", at most " + Figures.of(most.value()) + " J")

@@ -99,8 +99,12 @@ public final class IsolatorBypassed implements Check {
                 .path(way)
                 .sum(open + " open, " + ref + " still fed by " + String.join(", ", sources))
                 .why("everybody takes the aircraft for dead, " + ref + " is not")
-                .meter(open + " open: volts at " + at.wiring().name(consumer.inputs().isEmpty() ? consumer.plus() : consumer.inputs().get(0))
-                        + " to 0V, 0 V when right")
+                .meter(open + " open: volts at "
+                        + at.wiring()
+                                .name(
+                                        consumer.inputs().isEmpty()
+                                                ? consumer.plus()
+                                                : consumer.inputs().get(0)) + " to 0V, 0 V when right")
                 .fix("feed " + ref + " from behind " + open + ", or declare its type always on");
         Supplies.along(at, way).stream().reduce((first, last) -> last).ifPresent(draft::at);
         return draft.seen(at.directory().unit(consumer.unit()));

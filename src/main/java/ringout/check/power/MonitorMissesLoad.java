@@ -124,7 +124,8 @@ public final class MonitorMissesLoad implements Check {
         Draft draft = Draft.of(Severity.S3, "current monitor " + names + " misses " + ref)
                 .about(ref)
                 .path(way)
-                .sum("with what " + names + " sees taken out, " + ref + " is still fed by " + String.join(", ", sources))
+                .sum("with what " + names + " sees taken out, " + ref + " is still fed by "
+                        + String.join(", ", sources))
                 .why("the charge counted is less than the charge used: the pack is empty before the warning")
                 .meter("switch " + ref + " on and off: the current shown must change")
                 .fix("take " + ref + " behind the sensor of " + names);

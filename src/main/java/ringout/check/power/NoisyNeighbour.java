@@ -105,7 +105,8 @@ public final class NoisyNeighbour implements Check {
     }
 
     private static boolean filtered(Situation at, Consumer consumer) {
-        boolean rail = consumer.limits().map(Rail::filtered).map(f -> f.is(true)).orElse(false);
+        boolean rail =
+                consumer.limits().map(Rail::filtered).map(f -> f.is(true)).orElse(false);
         return rail
                 || Supplies.leadsAt(at, consumer.inputs()).stream()
                         .anyMatch(lead -> lead.filtered().is(true));
