@@ -1,5 +1,6 @@
 package ringout.solve.network;
 
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.Random;
 import org.ejml.data.DMatrixRMaj;
@@ -31,9 +32,11 @@ public final class NetworkBenchmark {
         structure = NetworkStructure.of(network);
     }
 
-    /** Runs the benchmark. */
+    /** Runs the benchmark for the numbers of nodes given, or for the usual ones. */
     public static void main(String[] arguments) {
-        int[] sizes = {500, 2_500, 10_000, 100_000};
+        int[] sizes = arguments.length == 0
+                ? new int[] {500, 2_500, 10_000, 100_000}
+                : Arrays.stream(arguments).mapToInt(Integer::parseInt).toArray();
         for (int size : sizes) {
             new NetworkBenchmark(size).run();
         }

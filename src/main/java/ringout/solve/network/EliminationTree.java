@@ -59,6 +59,15 @@ final class EliminationTree {
         return new EliminationTree(newOrder, inverse(newOrder), newParent);
     }
 
+    /** {@return the first position of the subtree of a position, which is a range that ends with it} */
+    int firstBelow(int position) {
+        int at = position;
+        while (firstChild[at] >= 0) {
+            at = firstChild[at];
+        }
+        return at;
+    }
+
     /** {@return the number of positions on the longest way from a leaf to its root} */
     int height() {
         int[] depth = new int[parent.length];

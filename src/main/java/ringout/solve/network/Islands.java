@@ -33,8 +33,13 @@ final class Islands {
         }
     }
 
-    static Islands of(NetworkStructure structure, Factor factor) {
-        return new Islands(structure, labels(structure, factor));
+    /**
+     * The islands of a factor.
+     *
+     * @param whole the islands when every node reaches the datum of its piece
+     */
+    static Islands of(NetworkStructure structure, Factor factor, Islands whole) {
+        return new Islands(structure, labels(structure, factor, whole));
     }
 
     /** The islands when every node reaches the datum of its piece. */
@@ -46,23 +51,36 @@ final class Islands {
         return new Islands(structure, label);
     }
 
-    private static int[] labels(NetworkStructure structure, Factor factor) {
-        Symbolic shape = factor.shape;
-        int[] label = new int[shape.size];
-        for (int k = shape.size - 1; k >= 0; k--) {
-            if (factor.shunt[k] > 0) {
-                label[k] = shape.size + structure.pieceAt(k);
-            } else if (factor.pivot[k] > 0) {
-                int p = shape.columnStart[k];
-                while (factor.share[p] == 0) {
-                    p++;
+    /**
+     * Only what is eliminated before the end of an island can be in it, which is one range of positions, since these are
+     * a postorder. All else reaches the datum of its piece.
+     */
+    private static int[] labels(NetworkStructure structure, Factor factor, Islands whole) {
+        int[] label = whole.label.clone();
+        int done = label.length;
+        for (int end = label.length - 1; end >= 0; end--) {
+            if (factor.pivot[end] == 0 && end < done) {
+                done = structure.symbolic().tree.firstBelow(end);
+                for (int k = end; k >= done; k--) {
+                    label[k] = label(structure, factor, k, label);
                 }
-                label[k] = label[shape.row[p]];
-            } else {
-                label[k] = k;
             }
         }
         return label;
+    }
+
+    private static int label(NetworkStructure structure, Factor factor, int k, int[] label) {
+        if (factor.shunt[k] > 0) {
+            return label.length + structure.pieceAt(k);
+        }
+        if (factor.pivot[k] == 0) {
+            return k;
+        }
+        int p = factor.shape.columnStart[k];
+        while (factor.share[p] == 0) {
+            p++;
+        }
+        return label[factor.shape.row[p]];
     }
 
     /** {@return a number that the nodes of an island share} */

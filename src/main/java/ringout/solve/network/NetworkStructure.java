@@ -72,7 +72,7 @@ public final class NetworkStructure {
     public FactorisedNetwork factorise(ResistiveNetwork values) {
         requireSameConnections(values);
         Factor factor = Factor.of(symbolic, Conductances.of(this, values));
-        Islands islands = factor.reachesDatumEverywhere() ? whole : Islands.of(this, factor);
+        Islands islands = factor.reachesDatumEverywhere() ? whole : Islands.of(this, factor, whole);
         return new FactorisedNetwork(this, values, factor, islands);
     }
 
