@@ -32,6 +32,9 @@ public final class ResistiveNetwork {
 
     private final int[] sources;
 
+    /** Networks that differ in a few resistances only do not divide for the others again. */
+    private final double[] siemens;
+
     ResistiveNetwork(NetworkBuilder b) {
         nodes = b.nodes();
         from = b.from().toArray();
@@ -44,6 +47,10 @@ public final class ResistiveNetwork {
         references = b.references().toArray();
         connections = new Object();
         sources = nonZero(emf);
+        siemens = new double[ohms.length];
+        for (int e = 0; e < ohms.length; e++) {
+            siemens[e] = 1 / ohms[e];
+        }
     }
 
     private ResistiveNetwork(
@@ -64,6 +71,17 @@ public final class ResistiveNetwork {
         this.injectionAmps = injectionAmps;
         connections = contractsTheSame(ohms, n.ohms) ? n.connections : new Object();
         sources = emf == n.emf ? n.sources : nonZero(emf);
+        siemens = ohms == n.ohms ? n.siemens : changed(n.siemens, n.ohms, ohms);
+    }
+
+    private static double[] changed(double[] siemens, double[] before, double[] ohms) {
+        double[] now = siemens.clone();
+        for (int e = 0; e < ohms.length; e++) {
+            if (ohms[e] != before[e]) {
+                now[e] = 1 / ohms[e];
+            }
+        }
+        return now;
     }
 
     private static boolean contractsTheSame(double[] ohms, double[] before) {
@@ -222,6 +240,6 @@ public final class ResistiveNetwork {
 
     /** {@return conductance of an element in siemens, infinity for 0 Ω} */
     double siemens(int element) {
-        return 1 / ohms[element];
+        return siemens[element];
     }
 }
