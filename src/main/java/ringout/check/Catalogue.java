@@ -37,6 +37,7 @@ import ringout.check.power.OutsideSupplyRange;
 import ringout.check.power.PackOverloaded;
 import ringout.check.power.PacksApart;
 import ringout.check.power.PolarityReversed;
+import ringout.check.power.PoweredThroughSignal;
 import ringout.check.power.RailOnSignal;
 import ringout.check.power.RailOnZero;
 import ringout.check.power.RegulatorInputOutOfRange;
@@ -56,6 +57,7 @@ import ringout.check.signal.AnalogRun;
 import ringout.check.signal.FailsafeChain;
 import ringout.check.signal.FloatingSafetyInput;
 import ringout.check.signal.HighSpeedPair;
+import ringout.check.signal.I2cPullUps;
 import ringout.check.signal.MixedControllers;
 import ringout.check.signal.MotorOrder;
 import ringout.check.signal.MotorTurnsWrongWay;
@@ -154,6 +156,7 @@ public final class Catalogue {
             new PropellerHand(), // S13
             new MixedControllers(), // S15
             new ServoAssignment(), // S16
+            new I2cPullUps(), // S18
             new AnalogRun(), // S19
             new OpenDrainWithoutPullUp(), // S20
             new FloatingSafetyInput(), // S21
@@ -170,6 +173,7 @@ public final class Catalogue {
             new NoSource(), // P05
             new TwoSources(), // P06
             new BackFeed(), // P07
+            new PoweredThroughSignal(), // P08
             new ReturnMissing(), // P09
             new ReturnTooThin(), // P10
             new VoltageDrop(), // P17

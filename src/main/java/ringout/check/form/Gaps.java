@@ -30,6 +30,11 @@ public final class Gaps {
         gaps.forEach(gap -> add(gap.datum(), gap.of()));
     }
 
+    /** Notes all that others lack. */
+    public void addAll(Gaps others) {
+        others.byDatum.forEach((datum, owners) -> owners.forEach(of -> add(datum, of)));
+    }
+
     /** Whether nothing is missing. */
     public boolean isEmpty() {
         return byDatum.isEmpty();

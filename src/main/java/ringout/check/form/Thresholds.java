@@ -146,6 +146,9 @@ public final class Thresholds {
     /** Largest current between packs at connection, in multiples of their capacity. */
     public static final Threshold PACK_RATE = new Threshold("pack.rate", 1, "C", "common practice, no source");
 
+    /** Longest I2C wire. */
+    public static final Threshold I2C_LENGTH = new Threshold("i2c.length", 500, "mm", "common practice, no source");
+
     private Thresholds() {}
 
     /** All of them. */
@@ -189,6 +192,7 @@ public final class Thresholds {
                 DROP_SECONDS,
                 FUSE_RATIO,
                 UNPROTECTED,
+                I2C_LENGTH,
                 INRUSH,
                 PACK_CAPACITY,
                 PACK_CYCLES,

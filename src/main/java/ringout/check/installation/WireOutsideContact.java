@@ -80,7 +80,7 @@ public final class WireOutsideContact implements Check {
         boolean thin = area * HALF_A_GAUGE < area(plug.crimpMinAwg().or(0.0));
         boolean thick = area > area(plug.crimpMaxAwg().or(0.0)) * HALF_A_GAUGE;
         if (thin || thick) {
-            drafts.computeIfAbsent(wire.lead().id() + " " + name, key -> draft(at, wire, plug, name, thin));
+            drafts.computeIfAbsent(wire.lead().id() + " " + name, key -> draft(wire, plug, name, thin));
         }
         return !thin && !thick;
     }
@@ -89,7 +89,7 @@ public final class WireOutsideContact implements Check {
         return new Awg((int) Math.round(awg)).areaMm2();
     }
 
-    private static Draft draft(Situation at, Wire wire, Plug plug, String name, boolean thin) {
+    private static Draft draft(Wire wire, Plug plug, String name, boolean thin) {
         String range = Figures.of(plug.crimpMinAwg().or(0.0)) + " to "
                 + Figures.of(plug.crimpMaxAwg().or(0.0)) + " AWG";
         String size = wire.awg()
