@@ -64,8 +64,7 @@ public final class PoweredThroughSignal implements Check {
         gaps.tell(out, datum -> new Gaps.Way("look it up in the maker's data", 5));
     }
 
-    private static void judge(
-            Situation at, Outcomes out, Gaps gaps, Map<Integer, Draft> drafts, int driver, int pin) {
+    private static void judge(Situation at, Outcomes out, Gaps gaps, Map<Integer, Draft> drafts, int driver, int pin) {
         Datum<Boolean> safe = at.wiring().pin(pin).powerOffSafe();
         if (safe.is(true)) {
             out.looked();

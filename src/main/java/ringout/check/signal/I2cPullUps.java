@@ -74,11 +74,13 @@ public final class I2cPullUps implements Check {
         for (List<I2cNets.Port> ports : I2cNets.of(at.circuit()).nets()) {
             judge(at, out, gaps, ports);
         }
-        gaps.tell(out, datum -> datum.equals("length")
-                ? new Gaps.Way("lay a tape along the lead", 2)
-                : datum.equals("bit rate")
-                        ? new Gaps.Way("read it in the configuration", 2)
-                        : new Gaps.Way("power off: measure from the line to the supply of the unit", 4));
+        gaps.tell(
+                out,
+                datum -> datum.equals("length")
+                        ? new Gaps.Way("lay a tape along the lead", 2)
+                        : datum.equals("bit rate")
+                                ? new Gaps.Way("read it in the configuration", 2)
+                                : new Gaps.Way("power off: measure from the line to the supply of the unit", 4));
     }
 
     private static void judge(Situation at, Outcomes out, Gaps gaps, List<I2cNets.Port> ports) {
@@ -129,7 +131,8 @@ public final class I2cPullUps implements Check {
             String ref = at.directory().name(port.unit());
             Optional<BusPort> said = at.directory().layout(port.unit()).port(port.port());
             line.devices.add(ref);
-            line.picofarad += said.map(BusPort::nodePicofarad).orElse(Datum.notAsked()).or(PER_DEVICE);
+            line.picofarad +=
+                    said.map(BusPort::nodePicofarad).orElse(Datum.notAsked()).or(PER_DEVICE);
             Datum<Double> ohm = said.map(BusPort::pullUpOhm).orElse(Datum.notAsked());
             Datum<Double> volts = said.map(BusPort::pullUpV).orElse(Datum.notAsked());
             if (ohm.isKnown() && ohm.or(0.0) > 0) {
@@ -182,7 +185,8 @@ public final class I2cPullUps implements Check {
                 .flatMap(port -> at.directory().isJoint(port.unit())
                         ? Stream.empty()
                         : at.directory().unit(port.unit()).ports().stream()
-                                .filter(set -> set.port().equals(port.port()) || set.port().isEmpty()))
+                                .filter(set -> set.port().equals(port.port())
+                                        || set.port().isEmpty()))
                 .flatMap(set -> set.rateKbit().known().stream())
                 .max(Double::compare);
     }
