@@ -77,7 +77,7 @@ public final class FuseBelowLoad implements Check {
             Fuses.Behind behind,
             Flowing average,
             List<OutputLoad.Peak> peaks) {
-        List<Gap> open = missing(at, fuse, behind);
+        List<Gap> open = missing(at, behind);
         double amps = Math.abs(average.flow().amps(fuse.part()));
         boolean carries =
                 amps > 0 || peaks.stream().anyMatch(peak -> peak.flow().flow().amps(fuse.part()) != 0);
@@ -113,7 +113,7 @@ public final class FuseBelowLoad implements Check {
         }
     }
 
-    private static List<Gap> missing(Situation at, Fuses.Fuse fuse, Fuses.Behind behind) {
+    private static List<Gap> missing(Situation at, Fuses.Behind behind) {
         List<Gap> open = new ArrayList<>(behind.between);
         behind.consumers.forEach(consumer -> {
             open.addAll(LoadGaps.averages(at, consumer));

@@ -128,7 +128,7 @@ record PeakCase(LoadCase loads, Map<String, EventLoad> event, String words) {
             return OptionalDouble.of(said.get().seconds().or(0.0));
         }
         boolean own = said.isEmpty()
-                || !said.get().amps().isKnown() && !said.get().watts().isKnown();
+                || (!said.get().amps().isKnown() && !said.get().watts().isKnown());
         return own && load.load().peakS().isKnown()
                 ? OptionalDouble.of(load.load().peakS().or(0.0))
                 : OptionalDouble.empty();
