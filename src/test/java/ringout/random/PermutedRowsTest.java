@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -60,7 +61,7 @@ class PermutedRowsTest {
         return now;
     }
 
-    private static TreeSet<String> told(Report report) {
+    private static SortedSet<String> told(Report report) {
         TreeSet<String> lines = new TreeSet<>();
         report.headlines().forEach(headline -> {
             lines.add("head " + line(headline.finding()));

@@ -63,7 +63,8 @@ record LoadRun(PlacedLoad load, PowerSource source, int top, int bottom) {
                 Optional<PowerSource> source =
                         lift.isPresent() || tree.edgeTo(vertex) >= 0 ? lift : Optional.ofNullable(byPlus.get(vertex));
                 if (source.isPresent()) {
-                    int bottom = power.bottom(source.get()).minus();
+                    PowerSource feeds = source.get();
+                    int bottom = feeds.kind() == PowerSource.Kind.PACK ? power.bottom(feeds).minus() : feeds.minus();
                     return bottom < 0 || load.zero() < 0
                             ? Optional.empty()
                             : Optional.of(new LoadRun(load, source.get(), vertex, bottom));

@@ -1,15 +1,20 @@
 package ringout.check.power;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import ringout.check.form.Figures;
 import ringout.check.form.Situation;
 import ringout.graph.Part;
+import ringout.graph.Wire;
+import ringout.graph.returns.ReturnGraph;
+import ringout.graph.returns.ReturnWay;
 import ringout.graph.power.Consumer;
 import ringout.graph.power.Load;
 import ringout.graph.power.PowerGraph;
@@ -40,10 +45,12 @@ final class Returns {
     private record Key(int unit, int zero, int home) {}
 
     private final PowerGraph power;
+    private final ReturnGraph returns;
     private final Map<Key, Need> needs = new LinkedHashMap<>();
 
     private Returns(Situation at) {
         power = PowerGraph.of(at.circuit());
+        returns = ReturnGraph.of(at.circuit());
         for (Consumer consumer : power.consumers()) {
             boolean takes = !consumer.loads().isEmpty() || consumer.draws();
             if (takes && consumer.zero() >= 0 && at.circuit().aboard(consumer.unit()) && power.fed(consumer.plus())) {
@@ -114,12 +121,32 @@ final class Returns {
                 + Figures.of(inner.part().rating().efficiency().or(Double.NaN));
     }
 
-    /** Packs in parallel take equal parts of the return; of inputs joined by diodes each may have to take it all. */
+    /**
+     * Packs in parallel take equal parts of the return, each by its own leads; what they have in common, first of all the
+     * lead of the unit itself, carries it all. Of inputs joined by diodes each may have to take it all.
+     */
     private void share(int unit, int zero, int plus, double average, double peak, boolean known, String words) {
-        int parallel = Math.max(1, power.lifting(power.ties().of(plus)).size());
-        for (int home : homes(power, plus)) {
+        Set<Integer> homes = homes(power, plus);
+        boolean common = homes.size() > 1 && commonNeck(zero, homes);
+        int parallel = common ? 1 : Math.max(1, power.lifting(power.ties().of(plus)).size());
+        for (int home : homes) {
             Need need = new Need(unit, zero, home, average / parallel, peak / parallel, known, words);
             needs.merge(new Key(unit, zero, home), need, Need::plus);
+            if (common) {
+                return;
+            }
         }
+    }
+
+    /** Whether one and the same conductor limits the way to every pack. */
+    private boolean commonNeck(int zero, Set<Integer> homes) {
+        Set<Integer> necks = new HashSet<>();
+        for (int home : homes) {
+            Optional<Wire> neck = returns.reaches(zero, home)
+                    ? returns.way(zero, home).flatMap(ReturnWay::bottleneck)
+                    : Optional.empty();
+            necks.add(neck.map(Wire::index).orElse(-1));
+        }
+        return necks.size() == 1 && !necks.contains(-1);
     }
 }
