@@ -92,7 +92,11 @@ final class OutputFaults {
         List<Unit> nodes = place.craft()
                 .units(unit ->
                         unit.ports().stream().anyMatch(port -> port.address().isKnown()));
-        return set(place.any(nodes), "read", "A11", "asRead.address", "99");
+        Optional<Unit> node = place.any(nodes);
+        boolean listed = node.stream()
+                .flatMap(unit -> unit.ports().stream())
+                .anyMatch(port -> port.address().is(99));
+        return set(node, "read", "A11", "asRead.address", listed ? "98" : "99");
     }
 
     private static Optional<Fault> identity(Place place) {

@@ -210,9 +210,6 @@ final class PowerFaults {
 
     /** Only this lead, so that its partner under the screw is another size too. */
     private static Optional<Fault> thin(Place place) {
-        if (severalPacks(place)) {
-            return Optional.empty();
-        }
         return place.lead("drive minus")
                 .map(lead -> Fault.of("thin", "P10", List.of("set " + Place.row(lead.id(), "awg") + " 26"))
                         .naming(driveOf(place, lead)));

@@ -21,8 +21,8 @@ final class Told {
      */
     static final Set<String> HELD =
             Set.copyOf(List.of(("T01 T02 T03 T04 T05 T06 T07 T08 T09 T10 T11 T12 T13 T14 T15 T17 T19 T20 "
-                            + "T21 A01 A02 A03 A04 A05 A06 A07 A08 P01 P02 P03 P04 P05 P06 P09 P10 "
-                            + "S01 S02 S03 S04 S05 S06 S07 S08 S10 S11 S12 S13 S20 M16 M17 B05 X01 X02 X14")
+                            + "T16 T18 T21 A01 A02 A03 A04 A05 A06 A07 A08 A09 A10 A11 A12 A13 A14 A15 P01 P02 P03 P04 P05 P06 P09 P10 "
+                            + "S01 S02 S03 S04 S05 S06 S07 S08 S10 S11 S12 S13 S09 S15 S16 S19 S20 S21 S22 S23 S24 S25 M16 M17 B05 X01 X02 X14")
                     .split(" ")));
 
     private Told() {}
