@@ -3,8 +3,6 @@ package ringout.check.power;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -27,10 +25,18 @@ final class BusPlugs {
     /** Highest nominal voltage of a bus supply of the 5 V kind. */
     private static final double FIVE = 6;
 
+    /**
+     * A consumer that takes power by a bus plug.
+     *
+     * @param consumer the consumer
+     * @param pin the supply contact it takes it by
+     */
+    record Fed(Consumer consumer, int pin) {}
+
     private final Situation at;
     private final Set<Integer> pins = new TreeSet<>();
-    private final Map<Consumer, Integer> fed = new LinkedHashMap<>();
-    private final Map<Integer, Set<Consumer>> behind = new LinkedHashMap<>();
+    private final List<Fed> fed = new ArrayList<>();
+    private final Map<Integer, List<Consumer>> behind = new HashMap<>();
     private final Map<Integer, List<PlacedLoad>> byUnit = new HashMap<>();
 
     private BusPlugs(Situation at) {
@@ -96,9 +102,9 @@ final class BusPlugs {
         for (int v = consumer.plus(); v >= 0; v = tree.pointBefore(v)) {
             boolean pin = at.wiring().isPin(v);
             if (pin && pins.contains(v)) {
-                behind.computeIfAbsent(v, key -> new LinkedHashSet<>()).add(consumer);
+                behind.computeIfAbsent(v, key -> new ArrayList<>()).add(consumer);
                 if (inside && at.wiring().unitOf(v) == consumer.unit()) {
-                    fed.put(consumer, v);
+                    fed.add(new Fed(consumer, v));
                 }
             }
             inside &= at.wiring().unitOf(v) == consumer.unit();
@@ -114,13 +120,13 @@ final class BusPlugs {
     }
 
     /** The consumers that take power by one of them, and by which. */
-    Map<Consumer, Integer> fed() {
+    List<Fed> fed() {
         return fed;
     }
 
     /** The consumers whose power passes a contact. */
-    Set<Consumer> behind(int pin) {
-        return behind.getOrDefault(pin, Set.of());
+    List<Consumer> behind(int pin) {
+        return behind.getOrDefault(pin, List.of());
     }
 
     /** The loads of a unit. */

@@ -15,7 +15,6 @@ import ringout.check.form.Threshold;
 import ringout.check.form.Thresholds;
 import ringout.finding.Severity;
 import ringout.graph.Gap;
-import ringout.graph.power.Consumer;
 import ringout.graph.power.PlacedLoad;
 import ringout.graph.power.PowerGraph;
 import ringout.solve.power.LoadFigure;
@@ -64,9 +63,9 @@ public final class BusPowerOverloaded implements Check {
 
     private static void judge(Situation at, Outcomes out, Gaps gaps, BusPlugs plugs, List<Flowing> cases) {
         Set<Gap> open = new LinkedHashSet<>();
-        for (Consumer consumer : plugs.fed().keySet()) {
-            open.addAll(LoadGaps.averages(at, consumer));
-            open.addAll(LoadGaps.peaks(at, consumer));
+        for (BusPlugs.Fed fed : plugs.fed()) {
+            open.addAll(LoadGaps.averages(at.directory(), fed.consumer()));
+            open.addAll(LoadGaps.peaks(at.directory(), fed.consumer()));
         }
         boolean found = connectors(at, out, open, plugs, cases);
         found |= devices(at, out, open, plugs, cases);
@@ -145,20 +144,23 @@ public final class BusPowerOverloaded implements Check {
     private static boolean voltages(Situation at, Outcomes out, Set<Gap> open, BusPlugs plugs, List<Flowing> cases) {
         Threshold least = at.limit(Thresholds.BUS_VOLTAGE);
         boolean found = false;
-        for (Map.Entry<Consumer, Integer> fed : plugs.fed().entrySet()) {
-            for (PlacedLoad load : plugs.loads(List.of(fed.getKey()))) {
-                SupplyWay way = SupplyWay.of(at, load.plus(), load.zero());
+        for (BusPlugs.Fed fed : plugs.fed()) {
+            for (PlacedLoad load : plugs.loads(List.of(fed.consumer()))) {
                 Flowing lowest = cases.get(0);
                 for (Flowing flow : cases) {
                     lowest = volts(flow, load) < volts(lowest, load) ? flow : lowest;
                 }
                 double volts = volts(lowest, load);
+                if (volts >= least.value() && !lowest.unsized()) {
+                    continue;
+                }
+                SupplyWay way = SupplyWay.of(at, load.plus(), load.zero());
                 if (volts >= least.value()) {
                     open.addAll(way.unsized());
                 } else if (volts + way.guessedVolts(lowest.flow()) >= least.value()) {
                     open.addAll(way.guessedContacts());
                 } else if (volts > 0) {
-                    out.finding(BusPowerDraft.voltage(at, fed.getValue(), volts, least));
+                    out.finding(BusPowerDraft.voltage(at, fed.pin(), volts, least));
                     found = true;
                 }
             }

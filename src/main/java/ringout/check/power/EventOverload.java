@@ -208,8 +208,7 @@ public final class EventOverload implements Check {
     /** Whether units are starved by the event and that is told. */
     private static boolean starved(Situation at, Outcomes out, List<Gap> open, Happening happening) {
         List<EventDraft.Starved> starved = new ArrayList<>();
-        boolean unsized = happening.during().assumed().stream()
-                .anyMatch(gap -> gap.datum().equals("length") || gap.datum().equals("wire size"));
+        boolean unsized = happening.during().unsized();
         for (LoadFigure figure : happening.during().flow().loads()) {
             PlacedLoad load = figure.load();
             double before = happening.before().load(load).map(LoadFigure::volts).orElse(0.0);

@@ -6,11 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import ringout.check.form.Figures;
 import ringout.check.form.Gaps;
 import ringout.check.form.Situation;
-import ringout.graph.Gap;
 import ringout.graph.power.PlacedLoad;
+import ringout.graph.power.PowerGraph;
 import ringout.graph.power.PowerSource;
 import ringout.graph.power.SourceReach;
 import ringout.model.Datum;
@@ -29,30 +30,46 @@ final class Flowing {
 
     private static final double SMALL_A = 0.0005;
 
+    /** The cases of a circuit that were asked for so far. */
+    private static final class Known {
+        final Map<LoadCase, Flowing> byCase = new HashMap<>();
+    }
+
     private final Situation at;
     private final PowerFlow flow;
-    private final Map<Integer, Double> amps = new HashMap<>();
-    private final Map<Integer, RegulatorFigure> regulators = new HashMap<>();
-    private final Map<Integer, LoadFigure> loads = new HashMap<>();
+    private final boolean unsized;
+    private final double[] amps;
+    private final @Nullable RegulatorFigure[] regulators;
+    private final @Nullable LoadFigure[] loads;
 
     private Flowing(Situation at, PowerFlow flow) {
         this.at = at;
         this.flow = flow;
+        PowerGraph power = PowerGraph.of(flow.circuit());
+        amps = new double[power.sources().size()];
+        regulators = new RegulatorFigure[amps.length];
+        loads = new LoadFigure[power.loads().size()];
         for (PackFigure pack : flow.packs()) {
-            amps.put(pack.source().index(), pack.amps());
+            amps[pack.source().index()] = pack.amps();
         }
         for (RegulatorFigure regulator : flow.regulators()) {
-            amps.put(regulator.source().index(), regulator.outAmps());
-            regulators.put(regulator.source().index(), regulator);
+            amps[regulator.source().index()] = regulator.outAmps();
+            regulators[regulator.source().index()] = regulator;
         }
-        flow.loads().forEach(load -> loads.put(load.load().index(), load));
+        unsized = flow.assumed().stream()
+                .map(assumption -> assumption.gap().datum())
+                .anyMatch(datum -> datum.equals("length") || datum.equals("wire size"));
+        flow.loads().forEach(load -> loads[load.load().index()] = load);
     }
 
     /** The operating point of a case; where there is none, why is noted. */
     static Optional<Flowing> of(Situation at, LoadCase of, Gaps gaps) {
         OperatingPoint point = at.operatingPoint(of);
         if (point instanceof PowerFlow flow) {
-            return Optional.of(new Flowing(at, flow));
+            return Optional.of(at.circuit()
+                    .know(Known.class, circuit -> new Known())
+                    .byCase
+                    .computeIfAbsent(of, key -> new Flowing(at, flow)));
         }
         if (point instanceof OperatingPoint.Collapse collapse) {
             gaps.add(PowerData.COLLAPSE, collapse.limiting());
@@ -68,17 +85,17 @@ final class Flowing {
 
     /** Current out of a source in A; 0 when it gives none. */
     double amps(PowerSource source) {
-        return amps.getOrDefault(source.index(), 0.0);
+        return amps[source.index()];
     }
 
     /** What a regulator does, if it is in the operating point. */
     Optional<RegulatorFigure> regulator(PowerSource source) {
-        return Optional.ofNullable(regulators.get(source.index()));
+        return Optional.ofNullable(regulators[source.index()]);
     }
 
     /** What a load gets, if it is in the operating point. */
     Optional<LoadFigure> load(PlacedLoad load) {
-        return Optional.ofNullable(loads.get(load.index()));
+        return Optional.ofNullable(loads[load.index()]);
     }
 
     /** The part of the power of some loads that rests on assumed figures, 0 to 1. */
@@ -139,8 +156,8 @@ final class Flowing {
         return words.isEmpty() ? "nothing" : String.join(" + ", words) + " A";
     }
 
-    /** Notes what the operating point had to assume of conductors and packs. */
-    List<Gap> assumed() {
-        return flow.assumed().stream().map(assumption -> assumption.gap()).toList();
+    /** Whether size or length of a conductor somewhere had to be left out. */
+    boolean unsized() {
+        return unsized;
     }
 }

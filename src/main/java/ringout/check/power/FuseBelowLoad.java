@@ -116,8 +116,8 @@ public final class FuseBelowLoad implements Check {
     private static List<Gap> missing(Situation at, Fuses.Behind behind) {
         List<Gap> open = new ArrayList<>(behind.between);
         behind.consumers.forEach(consumer -> {
-            open.addAll(LoadGaps.averages(at, consumer));
-            open.addAll(LoadGaps.peaks(at, consumer));
+            open.addAll(LoadGaps.averages(at.directory(), consumer));
+            open.addAll(LoadGaps.peaks(at.directory(), consumer));
         });
         return open;
     }

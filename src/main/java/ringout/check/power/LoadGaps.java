@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import ringout.check.form.Situation;
+import ringout.graph.Circuit;
+import ringout.graph.Directory;
 import ringout.graph.Gap;
 import ringout.graph.Part;
 import ringout.graph.power.Consumer;
@@ -24,16 +26,17 @@ final class LoadGaps {
     private final Map<Integer, Set<Gap>> peak = new HashMap<>();
     private final Map<Integer, Set<Gap>> efficiency = new HashMap<>();
 
-    private LoadGaps(Situation at) {
-        SourceReach reach = SourceReach.of(at.circuit());
-        PowerGraph power = PowerGraph.of(at.circuit());
+    private LoadGaps(Circuit circuit) {
+        SourceReach reach = SourceReach.of(circuit);
+        PowerGraph power = PowerGraph.of(circuit);
+        Directory names = circuit.wiring().directory();
         for (PowerSource source : power.sources()) {
             for (Consumer consumer : reach.consumers(source)) {
-                add(average, source, averages(at, consumer));
-                add(peak, source, peaks(at, consumer));
+                add(average, source, averages(names, consumer));
+                add(peak, source, peaks(names, consumer));
             }
-            if (power.works(source) && lacksEfficiency(at, source)) {
-                Gap gap = new Gap(PowerData.EFFICIENCY, at.directory().name(source.unit()));
+            if (power.works(source) && lacksEfficiency(circuit, source)) {
+                Gap gap = new Gap(PowerData.EFFICIENCY, names.name(source.unit()));
                 source.inputs().stream()
                         .flatMap(input -> reach.above(input).stream())
                         .forEach(above -> add(efficiency, above, List.of(gap)));
@@ -41,9 +44,9 @@ final class LoadGaps {
         }
     }
 
-    /** The gaps of a situation. */
+    /** The gaps of a situation, found once. */
     static LoadGaps of(Situation at) {
-        return new LoadGaps(at);
+        return at.circuit().know(LoadGaps.class, LoadGaps::new);
     }
 
     private static void add(Map<Integer, Set<Gap>> to, PowerSource source, List<Gap> gaps) {
@@ -53,28 +56,28 @@ final class LoadGaps {
     }
 
     /** What is missing for the average current of a consumer. */
-    static List<Gap> averages(Situation at, Consumer consumer) {
+    static List<Gap> averages(Directory names, Consumer consumer) {
         boolean none = consumer.loads().isEmpty() && consumer.draws();
         return gaps(
-                at,
+                names,
                 consumer,
                 PowerData.AVERAGE,
                 none || consumer.loads().stream().anyMatch(LoadGaps::lacksAverage));
     }
 
     /** What is missing for the peak current of a consumer. */
-    static List<Gap> peaks(Situation at, Consumer consumer) {
+    static List<Gap> peaks(Directory names, Consumer consumer) {
         boolean none = consumer.loads().isEmpty() && consumer.draws();
         return gaps(
-                at,
+                names,
                 consumer,
                 PowerData.PEAK,
                 none || consumer.loads().stream().anyMatch(load -> load.peakA().isMissing()));
     }
 
-    private static List<Gap> gaps(Situation at, Consumer consumer, String datum, boolean missing) {
+    private static List<Gap> gaps(Directory names, Consumer consumer, String datum, boolean missing) {
         List<Gap> found = new ArrayList<>();
-        String name = at.directory().name(consumer.unit());
+        String name = names.name(consumer.unit());
         if (missing) {
             found.add(new Gap(datum, name));
         }
@@ -89,10 +92,10 @@ final class LoadGaps {
         return !known && load.averageA().isMissing() && !load.averageW().isNotApplicable();
     }
 
-    private static boolean lacksEfficiency(Situation at, PowerSource source) {
+    private static boolean lacksEfficiency(Circuit circuit, PowerSource source) {
         return source.part() >= 0
                 && source.kind() != PowerSource.Kind.PACK
-                && at.wiring().parts().get(source.part()).origin() instanceof Part.Inner inner
+                && circuit.wiring().parts().get(source.part()).origin() instanceof Part.Inner inner
                 && !inner.part().kind().is(PartKind.LINEAR_REGULATOR)
                 && !inner.part().rating().efficiency().isKnown();
     }

@@ -1,11 +1,10 @@
 package ringout.check.power;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import ringout.check.form.Situation;
 import ringout.graph.index.UnionFind;
 import ringout.graph.power.PlacedLoad;
@@ -44,8 +43,16 @@ record PackGroup(List<PowerSource> packs, List<PlacedLoad> loads) {
         }
         List<PackGroup> all = new ArrayList<>();
         for (List<PowerSource> packs : groups.values()) {
-            Set<PlacedLoad> loads = new LinkedHashSet<>();
-            packs.forEach(pack -> loads.addAll(reach.loads(pack)));
+            BitSet seen = new BitSet();
+            List<PlacedLoad> loads = new ArrayList<>();
+            for (PowerSource pack : packs) {
+                for (PlacedLoad load : reach.loads(pack)) {
+                    if (!seen.get(load.index())) {
+                        seen.set(load.index());
+                        loads.add(load);
+                    }
+                }
+            }
             if (!loads.isEmpty()) {
                 all.add(new PackGroup(List.copyOf(packs), List.copyOf(loads)));
             }

@@ -43,6 +43,9 @@ record PeakCase(LoadCase loads, Map<String, EventLoad> event, String words) {
     }
 
     private static List<PeakCase> cases(Situation at, BiPredicate<EventLoad, PlacedLoad> follows) {
+        if (at.aircraft().events().isEmpty()) {
+            return List.of(new PeakCase(LoadCase.PEAK, Map.of(), ALL));
+        }
         List<Map<String, EventLoad>> events =
                 at.aircraft().events().stream().map(PeakCase::named).toList();
         Set<String> free = new TreeSet<>();

@@ -142,8 +142,7 @@ public final class RegulatorInputOutOfRange implements Check {
             return false;
         }
         OptionalDouble volts = worst.flow().volts(regulator.part().from(), source.minus());
-        SupplyWay way = SupplyWay.of(at, regulator.part().from(), source.minus());
-        List<Gap> open = open(at, missing, way, regulator);
+        List<Gap> open = open(at, missing, worst, regulator);
         if (volts.isEmpty()) {
             gaps.add(PowerGraph.of(at.circuit()).missing(regulator.part().from()));
             gaps.add(open);
@@ -154,13 +153,13 @@ public final class RegulatorInputOutOfRange implements Check {
         }
         // Held the other way round: what it needs must not exceed what it gets.
         double needs = need.get().volts();
-        double guessed = way.guessedVolts(worst.flow());
         Verdict verdict = new Verdict(needs, volts.getAsDouble(), need.get().assumed() ? 1 : 0, false);
-        if (verdict.exceeds() && needs > volts.getAsDouble() + guessed) {
-            out.finding(InputDraft.low(at, source, regulator.part(), verdict, need.get()));
-            return false;
-        }
         if (verdict.exceeds()) {
+            SupplyWay way = SupplyWay.of(at, regulator.part().from(), source.minus());
+            if (needs > volts.getAsDouble() + way.guessedVolts(worst.flow())) {
+                out.finding(InputDraft.low(at, source, regulator.part(), verdict, need.get()));
+                return false;
+            }
             open.addAll(way.guessedContacts());
         }
         gaps.add(open);
@@ -168,9 +167,14 @@ public final class RegulatorInputOutOfRange implements Check {
     }
 
     /** What would make the input even lower than computed. */
-    private static List<Gap> open(Situation at, LoadGaps missing, SupplyWay way, Regulator regulator) {
+    private static List<Gap> open(Situation at, LoadGaps missing, Flowing worst, Regulator regulator) {
         PowerGraph power = PowerGraph.of(at.circuit());
-        Set<Gap> open = new LinkedHashSet<>(way.unsized());
+        Set<Gap> open = new LinkedHashSet<>();
+        if (worst.unsized()) {
+            open.addAll(
+                    SupplyWay.of(at, regulator.part().from(), regulator.source().minus())
+                            .unsized());
+        }
         power.missing(regulator.part().from()).stream()
                 .filter(gap -> gap.datum().contains("empty"))
                 .forEach(open::add);

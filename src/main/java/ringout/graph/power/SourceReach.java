@@ -2,9 +2,9 @@ package ringout.graph.power;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -17,7 +17,7 @@ import ringout.graph.Circuit;
 public final class SourceReach {
     private final PowerGraph power;
     private final Map<Integer, List<PowerSource>> feeding = new HashMap<>();
-    private final Map<Integer, Set<PowerSource>> above = new HashMap<>();
+    private final Map<Integer, List<PowerSource>> above = new HashMap<>();
     private final Map<Integer, List<Consumer>> consumers = new HashMap<>();
     private final Map<Integer, List<PlacedLoad>> loads = new HashMap<>();
 
@@ -62,9 +62,9 @@ public final class SourceReach {
     }
 
     /** {@return all working sources that what a point takes may come from} */
-    public Set<PowerSource> above(int vertex) {
+    public List<PowerSource> above(int vertex) {
         int tie = power.ties().of(vertex);
-        Set<PowerSource> known = above.get(tie);
+        List<PowerSource> known = above.get(tie);
         if (known == null) {
             known = find(vertex);
             above.put(tie, known);
@@ -72,8 +72,9 @@ public final class SourceReach {
         return known;
     }
 
-    private Set<PowerSource> find(int vertex) {
-        Set<PowerSource> found = new LinkedHashSet<>();
+    private List<PowerSource> find(int vertex) {
+        List<PowerSource> found = new ArrayList<>();
+        BitSet sources = new BitSet();
         Set<Integer> seen = new HashSet<>();
         ArrayDeque<Integer> open = new ArrayDeque<>(List.of(vertex));
         while (!open.isEmpty()) {
@@ -82,7 +83,9 @@ public final class SourceReach {
                 continue;
             }
             for (PowerSource source : feeding(next)) {
-                if (found.add(source)) {
+                if (!sources.get(source.index())) {
+                    sources.set(source.index());
+                    found.add(source);
                     open.addAll(source.inputs());
                     if (source.minus() >= 0) {
                         open.add(source.minus());
@@ -90,6 +93,6 @@ public final class SourceReach {
                 }
             }
         }
-        return found;
+        return List.copyOf(found);
     }
 }
