@@ -30,6 +30,7 @@ import ringout.check.power.FuseOrder;
 import ringout.check.power.Inrush;
 import ringout.check.power.IsolatorBypassed;
 import ringout.check.power.LinearRegulatorHot;
+import ringout.check.power.LongBatteryLead;
 import ringout.check.power.MonitorMissesLoad;
 import ringout.check.power.NoSource;
 import ringout.check.power.NoisyNeighbour;
@@ -191,6 +192,7 @@ public final class Catalogue {
             new PackOverloaded(), // P29
             new ReserveTooShort(), // P30
             new EventOverload(), // P31
+            new LongBatteryLead(), // P32
             new MonitorMissesLoad(), // P33
             new IsolatorBypassed(), // P34
             new NoisyNeighbour(), // P36

@@ -62,6 +62,7 @@ public record Unit(
         @Doc("configured offset forward") Datum<Double> leverXMm,
         @Doc("configured offset right") Datum<Double> leverYMm,
         @Doc("configured offset up") Datum<Double> leverZMm,
+        @Doc("capacitance added at its supply input") Datum<Double> extraMicrofarad,
         @Doc("photo file") Datum<String> photo,
 
         @Doc("what this unit draws where it differs from its type")

@@ -149,6 +149,10 @@ public final class Thresholds {
     /** Longest I2C wire. */
     public static final Threshold I2C_LENGTH = new Threshold("i2c.length", 500, "mm", "common practice, no source");
 
+    /** Capacitance to add for each 100 mm of battery lead beyond the maker's limit. */
+    public static final Threshold LEAD_CAPACITANCE =
+            new Threshold("lead.capacitance", 220, "uF", "common practice, no source");
+
     private Thresholds() {}
 
     /** All of them. */
@@ -193,6 +197,7 @@ public final class Thresholds {
                 FUSE_RATIO,
                 UNPROTECTED,
                 I2C_LENGTH,
+                LEAD_CAPACITANCE,
                 INRUSH,
                 PACK_CAPACITY,
                 PACK_CYCLES,
