@@ -44,6 +44,9 @@ final class DrawCommand implements Callable<Integer> {
         List<Circuit> circuits = inputs.circuits(read.get(), question.states());
         Drawings drawings = new Drawings(circuits.get(0), question.review(circuits), kind);
         OutputFolder files = new OutputFolder(folder);
+        if (kind == Drawings.Kind.ALL) {
+            LoadsCommand.addTo(files, circuits.get(0));
+        }
         drawings.addTo(files, format);
         files.write();
         files.names().forEach(name -> spec.commandLine().getOut().println(folder.resolve(name)));

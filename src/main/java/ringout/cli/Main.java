@@ -23,6 +23,7 @@ public final class Main implements Runnable {
             .with("check", CheckCommand::new)
             .with("draw", DrawCommand::new)
             .with("probe", ProbeCommand::new)
+            .with("loads", LoadsCommand::new)
             .with("convert", ConvertCommand::new)
             .with("checks", ChecksCommand::new)
             .with("why", WhyCommand::new);

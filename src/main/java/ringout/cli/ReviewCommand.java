@@ -53,6 +53,7 @@ final class ReviewCommand implements Callable<Integer> {
         OutputFolder files = new OutputFolder(folder)
                 .with("findings.json", FindingsJson.of(read.get(), report, Version.NUMBER))
                 .with("findings.txt", text);
+        LoadsCommand.addTo(files, circuits.get(0));
         drawings.addTo(files, Drawings.Format.ALL);
         files.write();
         List<String> refused = new ArrayList<>(drawings.refused());

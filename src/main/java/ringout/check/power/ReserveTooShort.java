@@ -8,21 +8,16 @@ import ringout.check.form.CheckInfo;
 import ringout.check.form.Gaps;
 import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
-import ringout.check.form.Thresholds;
 import ringout.finding.Severity;
 import ringout.graph.Gap;
 import ringout.graph.Part;
 import ringout.graph.power.PowerSource;
-import ringout.graph.power.SourceReach;
 import ringout.model.Airframe;
 import ringout.model.Datum;
 import ringout.model.Origin;
 import ringout.model.PartRating;
 import ringout.solve.power.Endurance;
 import ringout.solve.power.LoadCase;
-import ringout.solve.power.LoadFigure;
-import ringout.solve.power.PackFigure;
-import ringout.solve.power.RegulatorFigure;
 
 /**
  * Packs that do not last for the planned mission and its reserve.
@@ -79,7 +74,7 @@ public final class ReserveTooShort implements Check {
 
     private static void judge(Situation at, Outcomes out, Gaps gaps, LoadGaps missing, Flowing flow, PackGroup group) {
         List<Gap> open = missing(at, missing, group);
-        Optional<Endurance> endurance = endurance(at, flow, group);
+        Optional<Endurance> endurance = PackEndurance.of(at, flow.flow(), group);
         if (endurance.isEmpty()) {
             gaps.add(open);
             return;
@@ -150,32 +145,5 @@ public final class ReserveTooShort implements Check {
         return ((Part.Inner) at.wiring().parts().get(pack.part()).origin())
                 .part()
                 .rating();
-    }
-
-    private static Optional<Endurance> endurance(Situation at, Flowing flow, PackGroup group) {
-        List<PackFigure> packs = flow.flow().packs().stream()
-                .filter(figure -> group.packs().contains(figure.source()))
-                .toList();
-        List<LoadFigure> loads =
-                group.loads().stream().flatMap(load -> flow.load(load).stream()).toList();
-        SourceReach reach = SourceReach.of(at.circuit());
-        List<RegulatorFigure> regulators = flow.flow().regulators().stream()
-                .filter(regulator -> regulator.source().inputs().stream()
-                        .flatMap(input -> reach.above(input).stream())
-                        .anyMatch(group.packs()::contains))
-                .toList();
-        return Endurance.of(
-                at.wiring(),
-                packs,
-                figure -> at.limit(Thresholds.PACK_USABLE).value()
-                        / 100
-                        * Reserve.cold(at)
-                        * at.directory()
-                                .unit(figure.source().unit())
-                                .healthPercent()
-                                .or(100.0)
-                        / 100,
-                loads,
-                regulators);
     }
 }
