@@ -64,7 +64,9 @@ record LoadRun(PlacedLoad load, PowerSource source, int top, int bottom) {
                         lift.isPresent() || tree.edgeTo(vertex) >= 0 ? lift : Optional.ofNullable(byPlus.get(vertex));
                 if (source.isPresent()) {
                     PowerSource feeds = source.get();
-                    int bottom = feeds.kind() == PowerSource.Kind.PACK ? power.bottom(feeds).minus() : feeds.minus();
+                    int bottom = feeds.kind() == PowerSource.Kind.PACK
+                            ? power.bottom(feeds).minus()
+                            : feeds.minus();
                     return bottom < 0 || load.zero() < 0
                             ? Optional.empty()
                             : Optional.of(new LoadRun(load, source.get(), vertex, bottom));

@@ -13,13 +13,13 @@ import ringout.check.form.Figures;
 import ringout.check.form.Situation;
 import ringout.graph.Part;
 import ringout.graph.Wire;
-import ringout.graph.returns.ReturnGraph;
-import ringout.graph.returns.ReturnWay;
 import ringout.graph.power.Consumer;
 import ringout.graph.power.Load;
 import ringout.graph.power.PowerGraph;
 import ringout.graph.power.PowerSource;
 import ringout.graph.power.Volts;
+import ringout.graph.returns.ReturnGraph;
+import ringout.graph.returns.ReturnWay;
 import ringout.model.PartKind;
 
 /** What every unit has to return, and to which 0V: its own loads and the inputs of its regulators, unit by unit. */
@@ -128,7 +128,8 @@ final class Returns {
     private void share(int unit, int zero, int plus, double average, double peak, boolean known, String words) {
         Set<Integer> homes = homes(power, plus);
         boolean common = homes.size() > 1 && commonNeck(zero, homes);
-        int parallel = common ? 1 : Math.max(1, power.lifting(power.ties().of(plus)).size());
+        int parallel =
+                common ? 1 : Math.max(1, power.lifting(power.ties().of(plus)).size());
         for (int home : homes) {
             Need need = new Need(unit, zero, home, average / parallel, peak / parallel, known, words);
             needs.merge(new Key(unit, zero, home), need, Need::plus);

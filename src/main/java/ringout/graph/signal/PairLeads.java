@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import ringout.graph.Circuit;
 import ringout.graph.Wire;
@@ -61,7 +62,7 @@ public final class PairLeads {
     public static List<PairLead> of(Circuit circuit) {
         PairLeads all = circuit.know(PairLeads.class, PairLeads::new);
         List<PairLead> found = new ArrayList<>();
-        all.byLead.forEach((id, runs) -> found.add(new PairLead(all.rows.get(id), List.copyOf(runs.values()))));
+        all.byLead.forEach((id, runs) -> found.add(new PairLead(Objects.requireNonNull(all.rows.get(id)), List.copyOf(runs.values()))));
         return Collections.unmodifiableList(found);
     }
 
