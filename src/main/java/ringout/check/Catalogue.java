@@ -23,12 +23,14 @@ import ringout.check.installation.WireOutsideContact;
 import ringout.check.installation.WrongClampCount;
 import ringout.check.power.BackFeed;
 import ringout.check.power.BusPowerOverloaded;
+import ringout.check.power.ContactOverloaded;
 import ringout.check.power.EventOverload;
 import ringout.check.power.FuseAboveWire;
 import ringout.check.power.FuseBelowLoad;
 import ringout.check.power.FuseOrder;
 import ringout.check.power.Inrush;
 import ringout.check.power.IsolatorBypassed;
+import ringout.check.power.LeadOverloaded;
 import ringout.check.power.LinearRegulatorHot;
 import ringout.check.power.LongBatteryLead;
 import ringout.check.power.MonitorMissesLoad;
@@ -47,6 +49,7 @@ import ringout.check.power.ReserveTooShort;
 import ringout.check.power.ReturnMissing;
 import ringout.check.power.ReturnTooThin;
 import ringout.check.power.SeriesPacksUnlike;
+import ringout.check.power.ShortTimeHeating;
 import ringout.check.power.TwoSources;
 import ringout.check.power.UnprotectedBranch;
 import ringout.check.power.VoltageAtModule;
@@ -177,6 +180,9 @@ public final class Catalogue {
             new PoweredThroughSignal(), // P08
             new ReturnMissing(), // P09
             new ReturnTooThin(), // P10
+            new LeadOverloaded(), // P14
+            new ShortTimeHeating(), // P15
+            new ContactOverloaded(), // P16
             new VoltageDrop(), // P17
             new VoltageAtModule(), // P18
             new RegulatorOverloaded(), // P19

@@ -153,6 +153,19 @@ public final class Thresholds {
     public static final Threshold LEAD_CAPACITANCE =
             new Threshold("lead.capacitance", 220, "uF", "common practice, no source");
 
+    /** Part of its ampacity a conductor may carry all day. */
+    public static final Threshold AMPACITY_SHARE =
+            new Threshold("ampacity.share", 80, "%", "common practice, no source");
+
+    /** Highest rise of the copper by a peak of seconds, no heat given off. */
+    public static final Threshold PEAK_RISE = new Threshold("peak.rise", 60, "K", "common practice, no source");
+
+    /** Up to here a peak is a matter of seconds. */
+    public static final Threshold PEAK_BRIEF = new Threshold("peak.brief", 10, "s", "common practice, no source");
+
+    /** Part of the sum of their ratings that contacts side by side carry, since they do not share evenly. */
+    public static final Threshold CONTACT_SHARE = new Threshold("contact.share", 80, "%", "common practice, no source");
+
     private Thresholds() {}
 
     /** All of them. */
@@ -202,6 +215,10 @@ public final class Thresholds {
                 PACK_CAPACITY,
                 PACK_CYCLES,
                 CELL_VOLTS,
-                PACK_RATE);
+                PACK_RATE,
+                AMPACITY_SHARE,
+                PEAK_RISE,
+                PEAK_BRIEF,
+                CONTACT_SHARE);
     }
 }

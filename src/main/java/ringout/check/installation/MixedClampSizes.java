@@ -105,7 +105,7 @@ public final class MixedClampSizes implements Check {
                         + " stops when warm")
                 .meter("screw tight, pull at the thin conductor")
                 .fix("make the leads of " + ref + " in " + size(first.beside()) + ", or give them a clamp of their own")
-                .explains("P14", "P15", "P25", "M16");
+                .explains("P11", "P14", "P15", "P16", "P25", "M16");
         thin.forEach(t -> draft.at(t.wire().lead()));
         thin.stream().map(t -> t.beside().lead()).distinct().forEach((Lead lead) -> draft.seen(lead));
         return draft;
