@@ -47,6 +47,7 @@ import ringout.check.power.RegulatorInputOutOfRange;
 import ringout.check.power.RegulatorOverloaded;
 import ringout.check.power.ReserveTooShort;
 import ringout.check.power.ReturnMissing;
+import ringout.check.power.ReturnShare;
 import ringout.check.power.ReturnTooThin;
 import ringout.check.power.SeriesPacksUnlike;
 import ringout.check.power.ShortTimeHeating;
@@ -54,6 +55,7 @@ import ringout.check.power.TwoSources;
 import ringout.check.power.UnprotectedBranch;
 import ringout.check.power.VoltageAtModule;
 import ringout.check.power.VoltageDrop;
+import ringout.check.power.ZeroShift;
 import ringout.check.record.DataHole;
 import ringout.check.record.NoIdentity;
 import ringout.check.record.UnitDoubtful;
@@ -180,6 +182,8 @@ public final class Catalogue {
             new PoweredThroughSignal(), // P08
             new ReturnMissing(), // P09
             new ReturnTooThin(), // P10
+            new ReturnShare(), // P11
+            new ZeroShift(), // P13
             new LeadOverloaded(), // P14
             new ShortTimeHeating(), // P15
             new ContactOverloaded(), // P16

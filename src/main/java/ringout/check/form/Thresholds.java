@@ -166,6 +166,24 @@ public final class Thresholds {
     /** Part of the sum of their ratings that contacts side by side carry, since they do not share evenly. */
     public static final Threshold CONTACT_SHARE = new Threshold("contact.share", 80, "%", "common practice, no source");
 
+    /** Part of its ampacity a thin return beside a thick one may take. */
+    public static final Threshold RETURN_SHARE = new Threshold("return.share", 50, "%", "common practice, no source");
+
+    /** What a tired contact adds to the main return. */
+    public static final Threshold RETURN_WORN = new Threshold("return.worn", 10, "mohm", "common practice, no source");
+
+    /** Shift of 0V between the ends of a single-ended signal worth a look. */
+    public static final Threshold ZERO_SHIFT_WARN =
+            new Threshold("zero.shift-warn", 0.2, "V", "common practice, no source");
+
+    /** Highest shift of 0V between the ends of a single-ended signal: 0.8 V low in less 0.4 V low out. */
+    public static final Threshold ZERO_SHIFT =
+            new Threshold("zero.shift", 0.4, "V", "0.8 V highest low in less 0.4 V highest low out, 3.3 V logic");
+
+    /** Highest shift of 0V between members of a CAN bus: -2 to 7 V at each, with bus levels of 0 to 5 V. */
+    public static final Threshold ZERO_SHIFT_CAN =
+            new Threshold("zero.shift-can", 2, "V", "ISO 11898-2, -2 to 7 V at each member, levels of 0 to 5 V");
+
     private Thresholds() {}
 
     /** All of them. */
@@ -219,6 +237,11 @@ public final class Thresholds {
                 AMPACITY_SHARE,
                 PEAK_RISE,
                 PEAK_BRIEF,
-                CONTACT_SHARE);
+                CONTACT_SHARE,
+                RETURN_SHARE,
+                RETURN_WORN,
+                ZERO_SHIFT_WARN,
+                ZERO_SHIFT,
+                ZERO_SHIFT_CAN);
     }
 }

@@ -147,7 +147,7 @@ public final class FuseAboveWire implements Check {
                 .meter("read the rating on the fuse and the print on " + wires)
                 .fix("fit at most " + Figures.of(limit) + " A, or make " + wires + " thick enough for "
                         + Figures.of(rating.or(0.0)) + " A")
-                .explains("P14", "P17", "P24", "P25");
+                .explains("P11", "P13", "P14", "P15", "P16", "P17", "P24", "P25");
         fuses.forEach(fuse -> FuseRows.at(at, draft, fuse));
         group.wires.stream().map(Wire::lead).distinct().forEach(draft::at);
         return draft;

@@ -52,7 +52,8 @@ final class ParallelReturn {
         });
     }
 
-    private static List<Gap> open(Situation at, Wire main) {
+    /** Data of a conductor and its contacts that nobody gave. */
+    static List<Gap> open(Situation at, Wire main) {
         Wiring wiring = at.wiring();
         List<Gap> open = new ArrayList<>();
         for (int pin : new int[] {main.fromPin(), main.toPin()}) {

@@ -76,7 +76,7 @@ final class PowerData {
         if (datum.equals(DECIDES)) {
             return new Gaps.Way("clamp a meter around its lead, or read the maker's data", 5);
         }
-        if (datum.equals(ROLE) || datum.equals(ZERO_PIN)) {
+        if (datum.equals(ROLE) || datum.equals(ZERO_PIN) || datum.equals(ZeroLink.ZERO)) {
             return new Gaps.Way("look it up in the maker's pin-out", 5);
         }
         return new Gaps.Way("look it up in the maker's data", 5);
