@@ -18,7 +18,9 @@ final class Drawings {
         /** Pin-to-pin wiring sheets. */
         WIRING,
         /** Bus diagrams to scale of length. */
-        BUS
+        BUS,
+        /** Power tree. */
+        POWER
     }
 
     /** Forms a sheet is written in. */

@@ -4,13 +4,16 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import ringout.draw.ink.StyledSheet;
+import ringout.draw.tree.TreeDrawing;
 import ringout.draw.wiring.WiringDrawing;
 import ringout.finding.Report;
 import ringout.graph.Circuit;
 
 /**
- * All sheets of an aircraft in one state, numbered through: the wiring sheets, then the bus diagrams. A sheet has the same
+ * All sheets of an aircraft in one state, numbered through: the wiring sheets, the bus diagrams, then the power
+ * tree. A sheet has the same
  * number whether the whole set is printed or a part of it.
  */
 public final class SheetSet {
@@ -19,7 +22,9 @@ public final class SheetSet {
         /** Pin-to-pin wiring diagram. */
         WIRING,
         /** Bus diagram to scale of length. */
-        BUS
+        BUS,
+        /** Power tree. */
+        POWER
     }
 
     /**
@@ -42,7 +47,8 @@ public final class SheetSet {
     public static List<Numbered> of(Circuit circuit, Report report, String hash) {
         List<WiringDrawing.Fits> wiring = inParts(WiringSheets.of(circuit, report, hash));
         List<BusSheets.Named> buses = BusSheets.of(circuit, report, hash);
-        int all = wiring.size() + buses.size();
+        Optional<TreeDrawing.Fits> power = TreeSheets.power(circuit, report, hash);
+        int all = wiring.size() + buses.size() + (power.isPresent() ? 1 : 0);
         List<Numbered> sheets = new ArrayList<>();
         for (int i = 0; i < wiring.size(); i++) {
             String name = String.format(Locale.ROOT, "wiring-%02d", i + 1);
@@ -53,6 +59,8 @@ public final class SheetSet {
             StyledSheet sheet = bus.drawing().numbered(sheets.size() + 1, all).sheet();
             sheets.add(new Numbered(Kind.BUS, bus.name(), sheet));
         }
+        power.ifPresent(tree -> sheets.add(new Numbered(
+                Kind.POWER, "power", tree.numbered(sheets.size() + 1, all).sheet())));
         return sheets;
     }
 
