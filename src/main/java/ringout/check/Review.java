@@ -56,6 +56,7 @@ public final class Review {
         List<Situation> situations = circuits.stream().map(Situation::new).toList();
         Review review = new Review();
         checks.forEach(check -> review.run(check, situations));
+        review.doubt(checks, circuits);
         review.gather(checks, situations);
         Aircraft aircraft = circuits.get(0).wiring().aircraft();
         Fingerprint prints = new Fingerprint(aircraft);
@@ -71,6 +72,26 @@ public final class Review {
                 waivers.lapsed(),
                 review.passed,
                 review.notApplicable);
+    }
+
+    /** Takes back what rests on a contact of which nobody said what it is, and asks for it instead. */
+    private void doubt(List<Check> checks, List<Circuit> circuits) {
+        if (findings.isEmpty()) {
+            return;
+        }
+        Suppositions suppositions = Suppositions.of(circuits.get(0));
+        Doubts doubts = new Doubts(findings);
+        for (List<Circuit> supposed : suppositions.circuits(circuits)) {
+            Review other = new Review();
+            List<Situation> situations = supposed.stream().map(Situation::new).toList();
+            checks.stream().filter(doubts::touches).forEach(check -> other.run(check, situations));
+            doubts.suppose(other.findings);
+        }
+        doubts.withdrawn().forEach(finding -> {
+            findings.remove(finding.id());
+            add(suppositions.ask(finding));
+        });
+        doubts.instead().forEach(this::add);
     }
 
     /** Checks that look at what the others could not decide come after them, once for all states. */

@@ -28,7 +28,7 @@ public final class Terminators {
         BusPort port = terminator.port();
         Datum<TerminatorState> set = circuit.setting(terminator.unit(), port.name())
                 .map(StateSetting::terminator)
-                .filter(Datum::isKnown)
+                .filter(told -> told.isKnown() || told instanceof Datum.Unknown)
                 .or(() -> PortSettings.of(unit, port.name()).map(PortSetting::terminator))
                 .orElse(Datum.notAsked());
         return set.known().map(value -> seen(value, port)).orElseGet(() -> byFit(set, port));

@@ -44,7 +44,8 @@ public final class EscIndex implements Check {
             Optional<Integer> motor,
             Datum<Integer> index,
             Datum<Boolean> zeroBased,
-            Optional<Integer> address) {}
+            Optional<Integer> address,
+            boolean askAddress) {}
 
     @Override
     public void look(Situation at, Outcomes out) {
@@ -62,6 +63,13 @@ public final class EscIndex implements Check {
             look(out, esc, pattern, open);
         }
         ask(out, open);
+        ask(
+                out,
+                "address of ",
+                "read it with the tool of the bus",
+                all.stream()
+                        .filter(esc -> esc.askAddress() && pattern.isPresent())
+                        .toList());
     }
 
     private static boolean onBus(Situation at, int unit) {
@@ -75,8 +83,9 @@ public final class EscIndex implements Check {
                 .map(PortSetting::address)
                 .flatMap(datum -> datum.known().stream())
                 .findFirst();
+        boolean ask = record.ports().stream().anyMatch(port -> port.address() instanceof Datum.Unknown);
         Optional<Integer> number = drive.number().or(() -> record.motor().known());
-        return new Esc(record, number, record.index(), at.directory().type(unit).zeroBasedIndex(), address);
+        return new Esc(record, number, record.index(), at.directory().type(unit).zeroBasedIndex(), address, ask);
     }
 
     /** The number that most addresses exceed their motor number by, when more than half do and at least three. */
@@ -113,7 +122,7 @@ public final class EscIndex implements Check {
                                 : draft);
                 return;
             }
-        } else if (esc.index().isMissing() && byAddress.isEmpty()) {
+        } else if (esc.index() instanceof Datum.Unknown || (esc.index().isMissing() && byAddress.isEmpty())) {
             open.add(esc);
         }
         byAddress.filter(number -> number != motor).ifPresent(number -> out.finding(odd(esc, motor, number)));

@@ -48,6 +48,15 @@ public final class FrameMix implements Check {
         List<Members.Member> open = members.nodes().stream()
                 .filter(node -> frame(members, node).isMissing())
                 .toList();
+        boolean unsure = members.buses()
+                .declaration(members.segment())
+                .filter(bus -> bus.frame() instanceof Datum.Unknown)
+                .isPresent();
+        if (unsure && !classic.isEmpty()) {
+            out.cannotTell(
+                    "frame form of " + members.name(), "read it from the controller's setting", 3, members.name());
+            return;
+        }
         if (declared.filter(form -> form == FrameForm.FLEXIBLE).isPresent()) {
             String why = members.name() + " is declared for flexible frames";
             classic.forEach(node -> out.finding(deaf(members, node, why)));

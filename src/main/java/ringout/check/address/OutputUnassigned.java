@@ -65,6 +65,10 @@ public final class OutputUnassigned implements Check {
     private static void driven(Situation at, Outcomes out, int pin, Map<String, Fault> idle, Gaps gaps) {
         Wiring wiring = at.wiring();
         Unit unit = wiring.unit(pin);
+        if (wiring.pin(pin).output() instanceof Datum.Unknown) {
+            gaps.add("number of output", wiring.name(pin));
+            return;
+        }
         String output = PulseLinks.name(wiring, pin);
         Datum<String> function =
                 PulseLinks.setting(wiring, pin).map(OutputSetting::function).orElse(Datum.notAsked());
@@ -96,8 +100,11 @@ public final class OutputUnassigned implements Check {
         Wiring wiring = at.wiring();
         Unit record = at.directory().unit(unit);
         List<String> known = new ArrayList<>();
+        boolean numbered = true;
         for (int pin = wiring.firstPin(unit); pin < wiring.endPin(unit); pin++) {
+            numbered &= !wiring.pin(pin).role().isMissing();
             if (wiring.is(pin, PinRole.PULSE_OUT)) {
+                numbered &= !(wiring.pin(pin).output() instanceof Datum.Unknown);
                 String output = PulseLinks.name(wiring, pin);
                 known.add(output);
                 Datum<String> function = PulseLinks.setting(wiring, pin)
@@ -110,7 +117,10 @@ public final class OutputUnassigned implements Check {
         }
         for (OutputSetting setting : record.outputs()) {
             boolean exists = known.stream().anyMatch(setting.output()::equalsIgnoreCase);
-            if (!exists && setting.function().isKnown() && at.directory().typeKnown(unit)) {
+            if (!exists
+                    && numbered
+                    && setting.function().isKnown()
+                    && at.directory().typeKnown(unit)) {
                 Fault fault = bare.computeIfAbsent(
                         record.ref(),
                         key -> new Fault(record, record.ref(), new ArrayList<>(), new ArrayList<>(), new TreeSet<>()));

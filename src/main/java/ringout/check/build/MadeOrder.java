@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import ringout.check.form.Situation;
 import ringout.finding.Place;
 import ringout.graph.Site;
+import ringout.model.Datum;
 import ringout.model.End;
 import ringout.model.Plug;
 import ringout.model.Step;
@@ -89,6 +90,12 @@ final class MadeOrder {
     }
 
     /** Whether steps before the one that makes a plug read the voltage of a pack on either side, together or one by one. */
+    /** Whether of some step it is not known what is done, or to what. */
+    boolean untoldSteps(Situation at) {
+        return at.aircraft().record().steps().stream()
+                .anyMatch(step -> step.action() instanceof Datum.Unknown || step.attribute() instanceof Datum.Unknown);
+    }
+
     boolean comparedBefore(Situation at, List<String> some, List<String> others, Made closing) {
         Set<String> read = new HashSet<>();
         for (Step step : at.aircraft().record().steps()) {

@@ -41,8 +41,7 @@ record Clamp(int pin, int unit, String name, Datum<Integer> drawn, boolean screw
 
     /** Whether something is to be said of it with one conductor: it is a joint, or tells how many it is drawn for. */
     private static boolean says(Wiring wiring, int pin) {
-        return wiring.directory().isJoint(wiring.unitOf(pin))
-                || wiring.plug(pin).conductors().isKnown();
+        return wiring.directory().isJoint(wiring.unitOf(pin)) || asked(wiring.plug(pin));
     }
 
     private static Clamp of(Wiring wiring, int pin) {
@@ -58,11 +57,16 @@ record Clamp(int pin, int unit, String name, Datum<Integer> drawn, boolean screw
             return new Clamp(pin, unit, joint.id(), joint.conductors(), screw, false, List.copyOf(wires));
         }
         Plug plug = wiring.plug(pin);
-        boolean clamp = plug.conductors().isKnown() || screwed(plug);
+        boolean clamp = asked(plug) || screwed(plug);
         boolean single = plug.pins().size() == 1;
         String name = single ? wiring.plugName(unit, wiring.plugIndex(pin)) : wiring.name(pin);
         boolean crimp = !clamp && (!single || plug.family().isKnown());
         return new Clamp(pin, unit, name, plug.conductors(), !crimp, crimp, List.copyOf(wires));
+    }
+
+    /** Whether it is drawn for a number, known or marked "?". */
+    private static boolean asked(Plug plug) {
+        return plug.conductors().isKnown() || plug.conductors() instanceof Datum.Unknown;
     }
 
     private static boolean screwed(Plug plug) {

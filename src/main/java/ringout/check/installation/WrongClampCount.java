@@ -12,6 +12,7 @@ import ringout.check.form.Situation;
 import ringout.finding.Draft;
 import ringout.finding.Severity;
 import ringout.graph.Wire;
+import ringout.model.Datum;
 import ringout.model.Lead;
 import ringout.model.PinRole;
 
@@ -54,7 +55,9 @@ public final class WrongClampCount implements Check {
                 }
             } else if (clamp.screw()
                     && clamp.drawn().isMissing()
-                    && (clamp.count() > 1 || at.directory().isJoint(clamp.unit()))) {
+                    && (clamp.count() > 1
+                            || clamp.drawn() instanceof Datum.Unknown
+                            || at.directory().isJoint(clamp.unit()))) {
                 open.add(clamp.name());
             }
         }

@@ -22,6 +22,7 @@ import ringout.graph.power.SupplyTree;
 import ringout.graph.returns.ReturnGraph;
 import ringout.graph.returns.ReturnWay;
 import ringout.solve.Resistivity;
+import ringout.solve.power.PackFigure;
 import ringout.solve.power.PowerFlow;
 
 /**
@@ -140,6 +141,27 @@ record LoadRun(PlacedLoad load, PowerSource source, int top, int bottom) {
                 .map(assumption -> assumption.gap())
                 .filter(gap -> names.contains(gap.of()))
                 .map(gap -> new Gap(gap.datum().replaceFirst("(?<=current) on .*", ""), gap.of()))
+                .distinct()
+                .toList();
+    }
+
+    /** What was assumed of the leads at the packs: all loads hang on them. */
+    static List<Gap> assumedOfPacks(Situation at, PowerFlow flow) {
+        if (flow.assumed().isEmpty()) {
+            return List.of();
+        }
+        Set<String> leads = new TreeSet<>();
+        for (PackFigure pack : flow.packs()) {
+            int unit = pack.source().unit();
+            for (int pin = at.wiring().firstPin(unit); pin < at.wiring().endPin(unit); pin++) {
+                for (int wire : at.wiring().wiresAt(pin)) {
+                    leads.add(at.wiring().wires().get(wire).lead().id());
+                }
+            }
+        }
+        return flow.assumed().stream()
+                .map(assumption -> assumption.gap())
+                .filter(gap -> leads.contains(gap.of()))
                 .distinct()
                 .toList();
     }

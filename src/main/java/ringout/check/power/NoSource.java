@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
@@ -15,6 +17,7 @@ import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
 import ringout.finding.Draft;
 import ringout.finding.Severity;
+import ringout.graph.Part;
 import ringout.graph.Trail;
 import ringout.graph.power.Consumer;
 import ringout.graph.power.PowerGraph;
@@ -72,6 +75,7 @@ public final class NoSource implements Check {
             }
         }
         byRoot.forEach((root, dark) -> out.finding(draft(at, idle, root, dark)));
+        askKinds(at, out);
         if (!unknown.isEmpty()) {
             out.cannotTell(
                     "role of " + String.join(", ", unknown),
@@ -79,6 +83,24 @@ public final class NoSource implements Check {
                     5 * unknown.size(),
                     unknown.toArray(new String[0]));
         }
+    }
+
+    /** A part of which nobody said what it is may be a source, pass what comes, or neither. */
+    private static void askKinds(Situation at, Outcomes out) {
+        Map<String, Set<String>> open = new TreeMap<>();
+        for (Part part : at.wiring().parts()) {
+            if (part.origin() instanceof Part.Inner inner
+                    && inner.part().kind().isMissing()
+                    && at.circuit().aboard(inner.unit())) {
+                open.computeIfAbsent(
+                                "kind of part " + inner.part().name() + " of "
+                                        + at.directory().type(inner.unit()).name(),
+                                key -> new TreeSet<>())
+                        .add(at.directory().name(inner.unit()));
+            }
+        }
+        open.forEach((datum, units) ->
+                out.cannotTell(datum, "look it up in the maker's data", 5, units.toArray(new String[0])));
     }
 
     /** A supply input of a consumer at which a conductor is mated. */

@@ -59,7 +59,12 @@ final class PackSag {
             int top = power.bottom(pack).plus();
             peak += power.demand().peakA(top);
             if (!power.demand().peakKnown(top)) {
-                gaps.addAll(peaksMissing(top));
+                List<Gap> peaks = peaksMissing(top);
+                gaps.addAll(
+                        peaks.isEmpty()
+                                ? List.of(new Gap(
+                                        "nominal voltage", at.directory().name(pack.unit())))
+                                : peaks);
             }
         }
         Optional<Double> milliohm = stack(packs.get(0), gaps).map(r -> r / packs.size());

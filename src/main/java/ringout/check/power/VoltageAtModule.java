@@ -1,9 +1,10 @@
 package ringout.check.power;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Figures;
@@ -16,6 +17,7 @@ import ringout.graph.Gap;
 import ringout.graph.power.PlacedLoad;
 import ringout.graph.power.PowerGraph;
 import ringout.model.Datum;
+import ringout.model.Event;
 import ringout.solve.power.PackCharge;
 import ringout.solve.power.PackFigure;
 import ringout.solve.power.PowerFlow;
@@ -62,33 +64,38 @@ public final class VoltageAtModule implements Check {
         }
         List<Cases.Solved> always = new ArrayList<>(cases.events());
         always.add(0, average.get());
+        Optional<Cases.Solved> screen = cases.screen();
         LoadRun.Finder runs = new LoadRun.Finder(at);
         Gaps gaps = new Gaps();
-        List<LoadRun> asked = new ArrayList<>();
         for (PlacedLoad load : PowerGraph.of(at.circuit()).loads()) {
-            runs.of(load)
-                    .filter(run -> !lowest(run).isNotApplicable() && !alreadyAtRest(at, run, lowest(run)))
-                    .ifPresent(run -> {
-                        if (lowest(run).isKnown()) {
-                            asked.add(run);
-                        } else {
-                            gaps.add(LOWEST, run.name(at));
-                        }
-                    });
-        }
-        Map<LoadRun, Cases.Solved> peaks =
-                cases.inTrouble(asked, (run, one) -> volts(run, one) < lowest(run).or(0.0));
-        cases.brokenPeaks().forEach(one -> out.finding(collapse(at, one)));
-        for (LoadRun run : asked) {
+            Optional<LoadRun> run = runs.of(load);
+            Datum<Double> lowest = load.limits().map(rail -> rail.minV()).orElse(Datum.notAsked());
+            if (run.isEmpty() || lowest.isNotApplicable() || alreadyAtRest(at, run.get(), lowest)) {
+                continue;
+            }
+            if (!lowest.isKnown()) {
+                gaps.add(LOWEST, run.get().name(at));
+                continue;
+            }
+            if (load.load().peakA() instanceof Datum.Unknown
+                    && (load.load().averageA().isKnown()
+                            || load.load().averageW().isKnown())) {
+                gaps.add(PowerData.PEAK, at.directory().name(load.unit()));
+            }
             List<Cases.Solved> judged = new ArrayList<>(always);
-            Optional.ofNullable(peaks.get(run)).ifPresent(judged::add);
-            judge(at, out, gaps, run, lowest(run).or(0.0), judged);
+            double least = lowest.or(0.0);
+            boolean clear = screen.filter(all -> volts(run.get(), all) >= least).isPresent();
+            if (!clear) {
+                cases.peak(load).ifPresent(judged::add);
+            }
+            judge(at, out, gaps, run.get(), least, judged);
+        }
+        for (Event event : at.aircraft().events()) {
+            event.loads().stream()
+                    .filter(load -> load.amps() instanceof Datum.Unknown)
+                    .forEach(load -> gaps.add("current during " + event.name(), load.unit()));
         }
         gaps.tell(out, PowerData::way);
-    }
-
-    private static Datum<Double> lowest(LoadRun run) {
-        return run.load().limits().map(rail -> rail.minV()).orElse(Datum.notAsked());
     }
 
     /** Whether the empty pack at rest is too low already, which P04 tells. */
@@ -109,7 +116,8 @@ public final class VoltageAtModule implements Check {
         for (Cases.Solved one : cases) {
             worst = volts(run, one) < volts(run, worst) ? one : worst;
         }
-        List<Gap> assumed = run.assumed(at, worst.flow());
+        Set<Gap> assumed = new LinkedHashSet<>(run.assumed(at, worst.flow()));
+        assumed.addAll(LoadRun.assumedOfPacks(at, worst.flow()));
         LoadRun.OpenContacts contacts = run.openContacts(at, worst.flow());
         if (volts(run, worst) < least && volts(run, worst) + contacts.volts() >= least) {
             gaps.add(contacts.gaps());

@@ -14,7 +14,9 @@ import ringout.graph.bus.Buses;
 import ringout.graph.signal.NetRoles;
 import ringout.graph.signal.SignalWays;
 import ringout.model.AircraftFunction;
+import ringout.model.Datum;
 import ringout.model.PinRole;
+import ringout.model.Unit;
 import ringout.model.UnitKind;
 
 /**
@@ -52,6 +54,21 @@ record FailsafeWays(
                 out.finding(broken(steps.get(i), steps.get(i + 1)));
                 return;
             }
+        }
+        List<String> unsorted = at.aircraft().units().stream()
+                .filter(unit -> at.directory()
+                        .find(unit.ref())
+                        .filter(u -> at.directory().type(u).kind() instanceof Datum.Unknown)
+                        .isPresent())
+                .map(Unit::ref)
+                .toList();
+        if (actor == steps.get(steps.size() - 1) && !moves(actor) && !unsorted.isEmpty()) {
+            out.cannotTell(
+                    "what kind of unit " + String.join(", ", unsorted) + " is",
+                    "look at the unit",
+                    unsorted.size(),
+                    unsorted.toArray(new String[0]));
+            return;
         }
         if (actor == steps.get(steps.size() - 1) && !acts.computeIfAbsent(actor, this::moves)) {
             Draft draft = FailsafeChain.draft(function, name(actor) + " moves nothing")

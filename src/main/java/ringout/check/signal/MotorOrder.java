@@ -73,6 +73,12 @@ public final class MotorOrder implements Check {
     private static void place(Outcomes out, MotorDrive drive) {
         Datum<Double> bearing = drive.rotor().map(Rotor::bearingDeg).orElse(Datum.notAsked());
         Unit motor = drive.motor();
+        if (bearing instanceof Datum.Unknown) {
+            out.cannotTell("bearing of " + motor.ref(), "copy it from the frame setting", 2, motor.ref());
+        }
+        if (bearing.isKnown() && (motor.xMm() instanceof Datum.Unknown || motor.yMm() instanceof Datum.Unknown)) {
+            out.cannotTell("place of " + motor.ref(), "measure it from the hub", 3, motor.ref());
+        }
         if (!bearing.isKnown() || !motor.xMm().isKnown() || !motor.yMm().isKnown()) {
             return;
         }
@@ -100,8 +106,9 @@ public final class MotorOrder implements Check {
         int output = drive.drivers().get(0);
         Optional<String> got = channel(at, output);
         Optional<String> wanted = drive.rotor()
-                .flatMap(rotor ->
-                        rotor.output().known().or(() -> rotor.number().known().map(String::valueOf)));
+                .flatMap(rotor -> rotor.output() instanceof Datum.Unknown
+                        ? Optional.empty()
+                        : rotor.output().known().or(() -> rotor.number().known().map(String::valueOf)));
         if (got.isEmpty()) {
             String name = at.wiring().name(output);
             out.cannotTell("number of output " + name, "look it up in the controller's pin-out", 3, name);

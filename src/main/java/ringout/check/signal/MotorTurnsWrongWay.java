@@ -39,12 +39,22 @@ public final class MotorTurnsWrongWay implements Check {
     public void look(Situation at, Outcomes out) {
         List<String> noBase = new ArrayList<>();
         List<String> noFlag = new ArrayList<>();
+        List<String> noLetter = new ArrayList<>();
         for (MotorDrive drive : MotorDrives.of(at.circuit())) {
-            if (!drive.phaseWires().isEmpty() && !drive.phases().complete()) {
+            if (!drive.phases().lettered()) {
+                noLetter.add(drive.motor().ref());
+            } else if (!drive.phaseWires().isEmpty() && !drive.phases().complete()) {
                 out.finding(open(drive));
             } else if (drive.phases().complete()) {
                 look(at, out, drive, noBase, noFlag);
             }
+        }
+        if (!noLetter.isEmpty()) {
+            out.cannotTell(
+                    "phase letters at " + String.join(", ", noLetter) + " and its controller",
+                    "look at the case and the maker's drawing",
+                    3,
+                    noLetter.toArray(new String[0]));
         }
         if (!noBase.isEmpty()) {
             String motors = String.join(", ", noBase);

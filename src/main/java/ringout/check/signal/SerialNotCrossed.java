@@ -14,6 +14,7 @@ import ringout.graph.Trail;
 import ringout.graph.Wire;
 import ringout.graph.Wiring;
 import ringout.graph.signal.NetRoles;
+import ringout.model.Datum;
 import ringout.model.Lead;
 import ringout.model.NamedFrom;
 import ringout.model.PinRole;
@@ -41,7 +42,17 @@ public final class SerialNotCrossed implements Check {
         roles.each(SERIAL, net -> {
             List<Integer> pins = roles.pins(net, SERIAL);
             Leads.unknown(at, out, roles, net);
-            if (pins.size() > 1) {
+            List<String> named = pins.stream()
+                    .filter(pin -> at.wiring().pin(pin).namedFrom() instanceof Datum.Unknown)
+                    .map(at.wiring()::name)
+                    .toList();
+            if (!named.isEmpty()) {
+                out.cannotTell(
+                        "whose transmit the name means, of " + String.join(", ", named),
+                        "power on, lead unplugged: a transmit pin idles at about 3.3 V",
+                        3 * named.size(),
+                        named.toArray(new String[0]));
+            } else if (pins.size() > 1) {
                 out.looked();
                 boolean clash = sending(at, pins) > 1 || sending(at, pins) == 0;
                 for (Wire wire : clash ? meeting(at, pins) : List.<Wire>of()) {

@@ -63,7 +63,7 @@ public final class SerialPolarity implements Check {
             return;
         }
         Datum<Boolean> heard = heard(at, receiver);
-        if (sent.or(false) && !heard.isKnown()) {
+        if ((sent.or(false) && !heard.isKnown()) || heard instanceof Datum.Unknown) {
             String port = plug(at, receiver);
             out.cannotTell("polarity setting of port " + port, "read the port settings", 4, port);
             return;
@@ -90,7 +90,7 @@ public final class SerialPolarity implements Check {
                 .filter(setting -> !setting.port().isEmpty())
                 .map(PortSetting::inverted)
                 .orElse(Datum.notAsked());
-        if (set.isKnown()) {
+        if (set.isKnown() || set instanceof Datum.Unknown) {
             return set;
         }
         Datum<Boolean> fixed = port.map(SerialPort::inverted).orElse(Datum.notAsked());

@@ -49,8 +49,12 @@ public final class TwoDrivers implements Check {
         Wiring wiring = at.wiring();
         List<Integer> pushing = new ArrayList<>();
         for (int pin : drivers) {
+            String name = wiring.name(pin);
+            if (wiring.pin(pin).namedFrom() instanceof Datum.Unknown) {
+                out.cannotTell("whose transmit the name of " + name + " means", "look it up in the pin-out", 3, name);
+                return;
+            }
             if (wiring.pin(pin).drive() instanceof Datum.Unknown) {
-                String name = wiring.name(pin);
                 out.cannotTell("drive of output " + name, "look it up in the maker's data", 5, name);
                 return;
             }

@@ -67,7 +67,7 @@ public final class WrongLevel implements Check {
         if (high.isMissing()) {
             open.add(wiring.name(driver));
         }
-        if (most.isMissing()) {
+        if (most.isMissing() || least instanceof Datum.Unknown) {
             open.add(wiring.name(receiver));
         }
         if (!high.isKnown()) {

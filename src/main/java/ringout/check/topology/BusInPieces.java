@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Outcomes;
@@ -16,6 +17,7 @@ import ringout.finding.Severity;
 import ringout.graph.bus.BusHub;
 import ringout.graph.bus.Buses;
 import ringout.model.Bus;
+import ringout.model.Datum;
 import ringout.text.Nearest;
 
 /**
@@ -57,9 +59,32 @@ public final class BusInPieces implements Check {
         }
         if (!byBus.isEmpty()) {
             unknown.ask(out);
+            askThrough(at, out);
         }
         byBus.forEach((bus, hubs) -> look(at, out, buses, bus, hubs));
         at.aircraft().buses().forEach(bus -> listed(at, out, bus, withPort));
+    }
+
+    /** Whether the sockets of a port with leads in several are joined by copper must be known. */
+    private static void askThrough(Situation at, Outcomes out) {
+        TreeSet<String> open = new TreeSet<>();
+        for (BusHub hub : Buses.of(at.circuit()).hubs()) {
+            boolean asked = at.directory()
+                    .layout(hub.unit())
+                    .port(hub.typePort())
+                    .filter(port -> port.passThrough() instanceof Datum.Unknown)
+                    .isPresent();
+            if (asked && !HubPlugs.wires(at, Buses.of(at.circuit()), hub).isEmpty()) {
+                open.add(at.directory().name(hub.unit()));
+            }
+        }
+        if (!open.isEmpty()) {
+            out.cannotTell(
+                    "what joins the two bus sockets of " + String.join(", ", open),
+                    "unit off and unplugged, ohmmeter from H to H of its sockets: below 1 ohm when it is copper",
+                    3 * open.size(),
+                    open.toArray(new String[0]));
+        }
     }
 
     /** A member all of whose leads are off in this state. */
@@ -85,6 +110,10 @@ public final class BusInPieces implements Check {
 
     /** Names in the member list of a bus that no unit, or no bus port, answers to. */
     private static void listed(Situation at, Outcomes out, Bus bus, BitSet withPort) {
+        if (bus.kind() instanceof Datum.Unknown) {
+            out.cannotTell("kind of bus " + bus.name(), "look at its ports", 2, "bus " + bus.name());
+            return;
+        }
         if (!bus.kind().is(ringout.model.BusKind.CAN) && bus.kind().isKnown()) {
             return;
         }

@@ -17,6 +17,7 @@ import ringout.finding.Severity;
 import ringout.graph.LooseEnd;
 import ringout.graph.Site;
 import ringout.graph.signal.SignalWays;
+import ringout.model.Datum;
 import ringout.model.End;
 import ringout.model.Lead;
 import ringout.model.Plug;
@@ -39,7 +40,7 @@ import ringout.text.Nearest;
         name = "loose-end",
         severity = Severity.S1,
         since = "0.1",
-        needs = {"unit type"})
+        needs = {"unit type", "pins of each lead"})
 public final class LooseEndOfLead implements Check {
     @Override
     public void look(Situation at, Outcomes out) {
@@ -48,10 +49,11 @@ public final class LooseEndOfLead implements Check {
         for (int i = 0; i < leads.size(); i++) {
             boolean from = known(at, at.wiring().from(i), untyped);
             boolean to = known(at, at.wiring().to(i), untyped);
-            if (from && to) {
+            if (from && to && !(leads.get(i).pins() instanceof Datum.Unknown)) {
                 out.looked();
             }
         }
+        askPins(leads, out);
         Map<Row, List<LooseEnd>> ends = new LinkedHashMap<>();
         for (LooseEnd end : at.wiring().looseEnds()) {
             if (!guessed(at, end, untyped)) {
@@ -66,6 +68,22 @@ public final class LooseEndOfLead implements Check {
                     "add its plugs and pins to the library",
                     10 * untyped.size(),
                     untyped.toArray(new String[0]));
+        }
+    }
+
+    /** Nobody can say where the conductors of a lead end whose contacts are marked "?". */
+    private static void askPins(List<Lead> leads, Outcomes out) {
+        List<String> open = leads.stream()
+                .filter(lead -> lead.pins() instanceof Datum.Unknown)
+                .map(Lead::id)
+                .distinct()
+                .toList();
+        if (!open.isEmpty()) {
+            out.cannotTell(
+                    "pins of " + String.join(", ", open),
+                    "ring it out from plug to plug",
+                    5 * open.size(),
+                    open.toArray(new String[0]));
         }
     }
 

@@ -11,6 +11,7 @@ import ringout.graph.Circuit;
 import ringout.graph.Directory;
 import ringout.graph.Wire;
 import ringout.graph.Wiring;
+import ringout.model.Datum;
 import ringout.model.PinRole;
 import ringout.model.Rotor;
 import ringout.model.Unit;
@@ -80,6 +81,9 @@ public final class MotorDrives {
     }
 
     private String letter(int pin) {
+        if (wiring.pin(pin).name() instanceof Datum.Unknown) {
+            return PhaseOrder.UNKNOWN;
+        }
         return wiring.pin(pin).name().or(wiring.pin(pin).number());
     }
 

@@ -9,6 +9,9 @@ import java.util.Optional;
  * @param pairs controller phase and motor phase, in the order of the controller's phases
  */
 public record PhaseOrder(List<Pair> pairs) {
+    /** Letter of a phase whose name is marked "?". */
+    static final String UNKNOWN = "?";
+
     private static final int PHASES = 3;
 
     /**
@@ -19,9 +22,17 @@ public record PhaseOrder(List<Pair> pairs) {
      */
     public record Pair(String controller, String motor) {}
 
+    /** Whether the letters of all phases that meet are known. */
+    public boolean lettered() {
+        return pairs.stream()
+                .noneMatch(pair ->
+                        pair.controller().equals(UNKNOWN) || pair.motor().equals(UNKNOWN));
+    }
+
     /** Whether all three phases are joined, each to another. */
     public boolean complete() {
         return pairs.size() == PHASES
+                && lettered()
                 && pairs.stream().map(Pair::motor).distinct().count() == PHASES
                 && pairs.stream().map(Pair::controller).distinct().count() == PHASES;
     }

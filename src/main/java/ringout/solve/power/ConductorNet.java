@@ -11,6 +11,7 @@ import ringout.graph.index.IndexGraph;
 import ringout.graph.power.PlacedLoad;
 import ringout.graph.power.PowerGraph;
 import ringout.graph.power.PowerSource;
+import ringout.model.Datum;
 import ringout.solve.PartResistance;
 import ringout.solve.Resistivity;
 import ringout.solve.network.Condensed;
@@ -89,7 +90,13 @@ final class ConductorNet {
                 wiring, wiring.isPin(a) ? a : wiring.graph().to(edge));
     }
 
-    private static double part(Part part) {
+    private double part(Part part) {
+        if (part.origin() instanceof Part.Inner inner
+                && inner.part().rating().milliohm() instanceof Datum.Unknown
+                && PartResistance.given(inner.part().rating()).isEmpty()) {
+            assumed.add(
+                    "resistance of " + inner.part().name(), wiring.directory().name(inner.unit()), 0, "mOhm");
+        }
         OptionalDouble ohm = PowerDomain.conducts(part) ? PartResistance.ohm(part) : OptionalDouble.empty();
         return ohm.orElse(Double.NaN);
     }

@@ -77,6 +77,13 @@ final class PartElements {
             assumed.without("output voltage", name(inner));
             return Optional.empty();
         }
+        String unit = circuit.wiring().directory().name(inner.unit());
+        if (rating.quiescentA() instanceof Datum.Unknown) {
+            assumed.add("current at no load of " + inner.part().name(), unit, 0, "A");
+        }
+        if (rating.dropoutV() instanceof Datum.Unknown) {
+            assumed.add("dropout of " + inner.part().name(), unit, 0, "V");
+        }
         double ohm = Math.max(PartResistance.given(rating).orElse(0), STIFF_OHM);
         RegulatorRating rated = new RegulatorRating(
                 volts.getAsDouble(),
