@@ -79,6 +79,7 @@ import ringout.check.signal.RotationPattern;
 import ringout.check.signal.SerialNotCrossed;
 import ringout.check.signal.SerialPolarity;
 import ringout.check.signal.ServoAssignment;
+import ringout.check.signal.ServoRailVoltage;
 import ringout.check.signal.TriggerMismatch;
 import ringout.check.signal.TwoDrivers;
 import ringout.check.signal.WrongLevel;
@@ -162,6 +163,7 @@ public final class Catalogue {
             new PropellerHand(), // S13
             new MixedControllers(), // S15
             new ServoAssignment(), // S16
+            new ServoRailVoltage(), // S17
             new I2cPullUps(), // S18
             new AnalogRun(), // S19
             new OpenDrainWithoutPullUp(), // S20
