@@ -77,6 +77,7 @@ public final class Scale {
         List<String> call = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 heap(size),
+                "-Dcurrents=" + Boolean.getBoolean("currents"),
                 "-cp",
                 System.getProperty("java.class.path"),
                 Scale.class.getName(),

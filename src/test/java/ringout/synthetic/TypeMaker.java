@@ -64,7 +64,7 @@ final class TypeMaker {
     /** A regulator between two rails, both against one 0V unless another is named. */
     TypeMaker regulator(String kind, String from, String to, String zero, double volts, double continuousA) {
         Row rating = Row.of("outputV", volts, "tolerancePercent", 2.5, "efficiency", 0.9)
-                .with("dropoutV", 1.5, "quiescentA", 0.01, "ratingA", continuousA);
+                .with("dropoutV", kind.equals("regulator") ? 1.5 : "n/a", "quiescentA", 0.01, "ratingA", continuousA);
         return add(
                 "parts",
                 Row.of("name", "conversion", "kind", kind, "from", from, "to", to, "zero", zero, "rating", rating));

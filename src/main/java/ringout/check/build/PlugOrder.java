@@ -2,10 +2,12 @@ package ringout.check.build;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Outcomes;
@@ -57,39 +59,75 @@ public final class PlugOrder implements Check {
                     stacks.names().toArray(new String[0]));
             return;
         }
-        List<Closing> closing = closing(stacks, made);
-        closing.forEach(one -> suppressed(at, out, stacks, made, one.stack(), one.plug()));
+        Map<Integer, List<MadeOrder.Made>> byStack = byStack(stacks, made);
+        Set<String> names = Set.copyOf(made.names());
+        List<Closing> closing = closing(made, byStack);
+        closing.forEach(one -> suppressed(
+                at, out, stacks, made, names, new Stack(one.stack(), contacts(byStack, one)), one.plug()));
         if (stacks.count() > 1) {
             joined(at, out, stacks, made, closing);
         }
     }
 
-    /** The contact that closes each stack: its last, or that of an isolator made after all packs. */
-    private static List<Closing> closing(PackStacks stacks, MadeOrder made) {
-        Map<Integer, MadeOrder.Made> closing = new LinkedHashMap<>();
+    /**
+     * A stack of packs and what closes it.
+     *
+     * @param number its number
+     * @param contacts its contacts in the order they are made, with the one that closes it
+     */
+    private record Stack(int number, List<MadeOrder.Made> contacts) {}
+
+    /** The contacts of each stack in the order they are made; an isolator stands under -1. */
+    private static Map<Integer, List<MadeOrder.Made>> byStack(PackStacks stacks, MadeOrder made) {
+        Map<Integer, List<MadeOrder.Made>> byStack = new LinkedHashMap<>();
+        for (MadeOrder.Made plug : made.plugs()) {
+            int stack = stacks.stackOf(plug.unit());
+            byStack.computeIfAbsent(Math.max(stack, -1), key -> new ArrayList<>())
+                    .add(plug);
+        }
+        return byStack;
+    }
+
+    private static List<MadeOrder.Made> contacts(Map<Integer, List<MadeOrder.Made>> byStack, Closing one) {
+        List<MadeOrder.Made> contacts = new ArrayList<>(byStack.getOrDefault(one.stack(), List.of()));
+        if (!contacts.contains(one.plug())) {
+            contacts.add(one.plug());
+        }
+        return contacts;
+    }
+
+    /** The contact that closes each stack, in that order: its last, or that of an isolator made after all packs. */
+    private static List<Closing> closing(MadeOrder made, Map<Integer, List<MadeOrder.Made>> byStack) {
         List<MadeOrder.Made> plugs = made.plugs();
         MadeOrder.Made last = plugs.get(plugs.size() - 1);
-        boolean isolated = stacks.stackOf(last.unit()) < 0;
-        for (MadeOrder.Made plug : plugs) {
-            int stack = stacks.stackOf(plug.unit());
-            if (stack >= 0) {
-                closing.put(stack, isolated ? last : plug);
-            }
+        List<MadeOrder.Made> isolators = byStack.getOrDefault(-1, List.of());
+        boolean isolated = isolators.contains(last);
+        Map<String, Integer> turns = new HashMap<>();
+        for (int i = 0; i < plugs.size(); i++) {
+            turns.put(plugs.get(i).name(), i);
         }
-        return closing.entrySet().stream()
-                .map(entry -> new Closing(entry.getKey(), entry.getValue()))
-                .sorted(Comparator.comparingInt(one -> plugs.indexOf(one.plug())))
+        return byStack.entrySet().stream()
+                .filter(entry -> entry.getKey() >= 0)
+                .map(entry -> new Closing(
+                        entry.getKey(),
+                        isolated ? last : entry.getValue().get(entry.getValue().size() - 1)))
+                .sorted(Comparator.comparingInt(one -> turns.getOrDefault(one.plug().name(), 0)))
                 .toList();
     }
 
     private static void suppressed(
-            Situation at, Outcomes out, PackStacks stacks, MadeOrder made, int stack, MadeOrder.Made last) {
-        List<MadeOrder.Made> all = made.plugs().stream()
-                .filter(plug -> stacks.stackOf(plug.unit()) == stack || plug.equals(last))
-                .toList();
+            Situation at,
+            Outcomes out,
+            PackStacks stacks,
+            MadeOrder made,
+            Set<String> named,
+            Stack one,
+            MadeOrder.Made last) {
+        int stack = one.number();
+        List<MadeOrder.Made> all = one.contacts();
         List<MadeOrder.Made> right =
                 all.stream().filter(plug -> plug.record().suppressor().is(true)).toList();
-        List<String> untold = stacks.untold(stack, made.names());
+        List<String> untold = stacks.untold(stack, named);
         if (stacks.preChargeInside(at, stack)) {
             out.looked();
         } else if (!untold.isEmpty()) {

@@ -1,26 +1,30 @@
 package ringout.check.power;
 
 import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.BiPredicate;
+import java.util.stream.Collectors;
 import ringout.check.form.Situation;
-import ringout.graph.power.PlacedLoad;
 import ringout.model.Event;
 import ringout.solve.power.LoadCase;
-import ringout.solve.power.LoadLevel;
 import ringout.solve.power.OperatingPoint;
 import ringout.solve.power.PackCharge;
 import ringout.solve.power.PowerFlow;
 
 /**
- * The cases of loads a unit is judged in: all at their average, each declared event, and the unit alone at its peak. All at
- * their peak together, which nothing asks for, serves only to see quickly which units cannot be in trouble.
+ * The cases of loads a unit is judged in: all at their average, each declared event, and the unit alone at its peak.
  */
 final class Cases {
     private final Situation at;
     private final PackCharge charge;
     private final List<Event> events;
+    private final List<Broken> brokenPeaks = new ArrayList<>();
 
     Cases(Situation at, PackCharge charge) {
         this.at = at;
@@ -79,16 +83,62 @@ final class Cases {
         return all;
     }
 
-    /** All at their peak together. */
-    Optional<Solved> screen() {
-        return solved("all at their peak", true, LoadCase.of(LoadLevel.PEAK));
+    /**
+     * The runs that are in trouble when their unit alone is at its peak. Many units at their peak together are never
+     * better off than one of them: a group in which a unit stands it clears that unit, and only the others are looked at in
+     * smaller groups.
+     *
+     * @param runs the runs asked about
+     * @param trouble whether a run is in trouble in a case
+     */
+    Map<LoadRun, Solved> inTrouble(List<LoadRun> runs, BiPredicate<LoadRun, Solved> trouble) {
+        Map<LoadRun, Solved> found = new LinkedHashMap<>();
+        split(runs, trouble, found);
+        return found;
     }
 
-    /** The unit of a load alone at its peak. */
-    Optional<Solved> peak(PlacedLoad load) {
-        String unit = at.directory().name(load.unit());
-        boolean lasting = load.load().peakS().known().filter(s -> s <= SECONDS).isEmpty();
-        return solved(unit + " at its peak", lasting, LoadCase.AVERAGE.peaking(Set.of(unit)));
+    /** Units whose peak alone the supply cannot carry, after {@link #inTrouble}. */
+    List<Broken> brokenPeaks() {
+        return brokenPeaks;
+    }
+
+    private void split(List<LoadRun> runs, BiPredicate<LoadRun, Solved> trouble, Map<LoadRun, Solved> found) {
+        if (runs.isEmpty()) {
+            return;
+        }
+        Set<String> units = new TreeSet<>();
+        runs.forEach(run -> units.add(at.directory().name(run.load().unit())));
+        Optional<Solved> together = solved(
+                units.size() == 1 ? units.iterator().next() + " at its peak" : "several at their peak",
+                true,
+                LoadCase.AVERAGE.peaking(units));
+        List<LoadRun> left = runs.stream()
+                .filter(run -> together.isEmpty() || trouble.test(run, lasting(run, together.get())))
+                .toList();
+        if (units.size() == 1) {
+            String unit = units.iterator().next();
+            collapse(unit + " at its peak", LoadCase.AVERAGE.peaking(units)).ifPresent(brokenPeaks::add);
+            together.ifPresent(one -> left.forEach(run -> found.put(run, lasting(run, one))));
+            return;
+        }
+        Map<Boolean, List<LoadRun>> halves = halves(left);
+        split(halves.getOrDefault(true, List.of()), trouble, found);
+        split(halves.getOrDefault(false, List.of()), trouble, found);
+    }
+
+    /** The runs in two parts, those of one unit together. */
+    private static Map<Boolean, List<LoadRun>> halves(List<LoadRun> runs) {
+        List<Integer> units =
+                runs.stream().map(run -> run.load().unit()).distinct().toList();
+        Set<Integer> first = new HashSet<>(units.subList(0, (units.size() + 1) / 2));
+        return runs.stream()
+                .collect(Collectors.partitioningBy(run -> first.contains(run.load().unit())));
+    }
+
+    private static Solved lasting(LoadRun run, Solved solved) {
+        boolean lasting =
+                run.load().load().peakS().known().filter(s -> s <= SECONDS).isEmpty();
+        return new Solved(solved.words(), lasting, solved.flow());
     }
 
     /** Up to here a peak is a matter of seconds. */

@@ -21,6 +21,7 @@ import ringout.graph.power.PowerSource;
 import ringout.graph.power.SupplyTree;
 import ringout.graph.returns.ReturnGraph;
 import ringout.graph.returns.ReturnWay;
+import ringout.model.Datum;
 import ringout.solve.Resistivity;
 import ringout.solve.power.PackFigure;
 import ringout.solve.power.PowerFlow;
@@ -143,6 +144,14 @@ record LoadRun(PlacedLoad load, PowerSource source, int top, int bottom) {
                 .map(gap -> new Gap(gap.datum().replaceFirst("(?<=current) on .*", ""), gap.of()))
                 .distinct()
                 .toList();
+    }
+
+    /** The peak of the load when it is marked "?"; where its average is missing too, that is asked for instead. */
+    Optional<Gap> peakMissing(Situation at) {
+        boolean average = load.load().averageA().isKnown() || load.load().averageW().isKnown();
+        return average && load.load().peakA() instanceof Datum.Unknown
+                ? Optional.of(new Gap(PowerData.PEAK, at.directory().name(load.unit())))
+                : Optional.empty();
     }
 
     /** What was assumed of the leads at the packs: all loads hang on them. */

@@ -1,6 +1,7 @@
 package ringout.check.power;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -60,6 +61,7 @@ public final class MonitorMissesLoad implements Check {
     }
 
     private static void embraced(Situation at, Gaps gaps, Set<String> monitors, List<Integer> cut) {
+        Set<String> sensed = new HashSet<>();
         for (int unit = 0; unit < at.aircraft().units().size(); unit++) {
             List<String> senses = at.directory().unit(unit).senses();
             boolean monitor = at.directory().type(unit).kind().is(UnitKind.MONITOR);
@@ -72,8 +74,11 @@ public final class MonitorMissesLoad implements Check {
             if (!senses.isEmpty()) {
                 monitors.add(at.directory().name(unit));
             }
+            sensed.addAll(senses);
+        }
+        if (!sensed.isEmpty()) {
             for (Wire wire : at.wiring().wires()) {
-                if (senses.contains(wire.lead().id())) {
+                if (sensed.contains(wire.lead().id())) {
                     cut.add(at.wiring().conductorEdge(wire));
                 }
             }

@@ -1,25 +1,21 @@
 package ringout.check.power;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import ringout.check.form.Figures;
 import ringout.check.form.Situation;
 import ringout.graph.Part;
-import ringout.graph.Wire;
 import ringout.graph.power.Consumer;
 import ringout.graph.power.Load;
 import ringout.graph.power.PowerGraph;
 import ringout.graph.power.PowerSource;
 import ringout.graph.power.Volts;
 import ringout.graph.returns.ReturnGraph;
-import ringout.graph.returns.ReturnWay;
 import ringout.model.PartKind;
 
 /** What every unit has to return, and to which 0V: its own loads and the inputs of its regulators, unit by unit. */
@@ -139,15 +135,16 @@ final class Returns {
         }
     }
 
-    /** Whether one and the same conductor limits the way to every pack. */
+    /** Whether the packs have a wider way to each other than to the unit: then what limits it lies before they part. */
     private boolean commonNeck(int zero, Set<Integer> homes) {
-        Set<Integer> necks = new HashSet<>();
-        for (int home : homes) {
-            Optional<Wire> neck = returns.reaches(zero, home)
-                    ? returns.way(zero, home).flatMap(ReturnWay::bottleneck)
-                    : Optional.empty();
-            necks.add(neck.map(Wire::index).orElse(-1));
+        int first = homes.iterator().next();
+        if (!returns.reaches(zero, first)) {
+            return false;
         }
-        return necks.size() == 1 && !necks.contains(-1);
+        double width = returns.width(zero, first).high();
+        return homes.stream()
+                .allMatch(home -> home == first
+                        || (returns.reaches(first, home)
+                                && returns.width(first, home).high() > width));
     }
 }

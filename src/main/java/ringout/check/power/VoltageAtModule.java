@@ -3,6 +3,7 @@ package ringout.check.power;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import ringout.check.form.Check;
@@ -64,31 +65,28 @@ public final class VoltageAtModule implements Check {
         }
         List<Cases.Solved> always = new ArrayList<>(cases.events());
         always.add(0, average.get());
-        Optional<Cases.Solved> screen = cases.screen();
         LoadRun.Finder runs = new LoadRun.Finder(at);
         Gaps gaps = new Gaps();
+        List<LoadRun> asked = new ArrayList<>();
         for (PlacedLoad load : PowerGraph.of(at.circuit()).loads()) {
-            Optional<LoadRun> run = runs.of(load);
-            Datum<Double> lowest = load.limits().map(rail -> rail.minV()).orElse(Datum.notAsked());
-            if (run.isEmpty() || lowest.isNotApplicable() || alreadyAtRest(at, run.get(), lowest)) {
-                continue;
-            }
-            if (!lowest.isKnown()) {
-                gaps.add(LOWEST, run.get().name(at));
-                continue;
-            }
-            if (load.load().peakA() instanceof Datum.Unknown
-                    && (load.load().averageA().isKnown()
-                            || load.load().averageW().isKnown())) {
-                gaps.add(PowerData.PEAK, at.directory().name(load.unit()));
-            }
+            runs.of(load)
+                    .filter(run -> !lowest(run).isNotApplicable() && !alreadyAtRest(at, run, lowest(run)))
+                    .ifPresent(run -> {
+                        if (lowest(run).isKnown()) {
+                            asked.add(run);
+                        } else {
+                            gaps.add(LOWEST, run.name(at));
+                        }
+                    });
+        }
+        Map<LoadRun, Cases.Solved> peaks =
+                cases.inTrouble(asked, (run, one) -> volts(run, one) < lowest(run).or(0.0));
+        cases.brokenPeaks().forEach(one -> out.finding(collapse(at, one)));
+        for (LoadRun run : asked) {
+            run.peakMissing(at).ifPresent(gap -> gaps.add(List.of(gap)));
             List<Cases.Solved> judged = new ArrayList<>(always);
-            double least = lowest.or(0.0);
-            boolean clear = screen.filter(all -> volts(run.get(), all) >= least).isPresent();
-            if (!clear) {
-                cases.peak(load).ifPresent(judged::add);
-            }
-            judge(at, out, gaps, run.get(), least, judged);
+            Optional.ofNullable(peaks.get(run)).ifPresent(judged::add);
+            judge(at, out, gaps, run, lowest(run).or(0.0), judged);
         }
         for (Event event : at.aircraft().events()) {
             event.loads().stream()
@@ -96,6 +94,10 @@ public final class VoltageAtModule implements Check {
                     .forEach(load -> gaps.add("current during " + event.name(), load.unit()));
         }
         gaps.tell(out, PowerData::way);
+    }
+
+    private static Datum<Double> lowest(LoadRun run) {
+        return run.load().limits().map(rail -> rail.minV()).orElse(Datum.notAsked());
     }
 
     /** Whether the empty pack at rest is too low already, which P04 tells. */

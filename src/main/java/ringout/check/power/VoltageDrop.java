@@ -2,6 +2,7 @@ package ringout.check.power;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import ringout.check.form.Check;
@@ -18,7 +19,6 @@ import ringout.graph.Gap;
 import ringout.graph.Wire;
 import ringout.graph.power.PlacedLoad;
 import ringout.graph.power.PowerGraph;
-import ringout.model.Datum;
 import ringout.solve.power.PackCharge;
 
 /**
@@ -54,22 +54,17 @@ public final class VoltageDrop implements Check {
         }
         List<Cases.Solved> always = new ArrayList<>(cases.events());
         always.add(0, average.get());
-        Optional<Cases.Solved> screen = cases.screen();
-        Gaps gaps = new Gaps();
+        List<LoadRun> all = new ArrayList<>();
         for (PlacedLoad load : PowerGraph.of(at.circuit()).loads()) {
-            runs.of(load).ifPresent(run -> {
-                if (load.load().peakA() instanceof Datum.Unknown
-                        && (load.load().averageA().isKnown()
-                                || load.load().averageW().isKnown())) {
-                    gaps.add(PowerData.PEAK, at.directory().name(load.unit()));
-                }
-                List<Cases.Solved> judged = new ArrayList<>(always);
-                boolean clear = screen.filter(all -> !over(at, run, all)).isPresent();
-                if (!clear) {
-                    cases.peak(load).ifPresent(judged::add);
-                }
-                judge(at, out, gaps, run, judged);
-            });
+            runs.of(load).ifPresent(all::add);
+        }
+        Map<LoadRun, Cases.Solved> peaks = cases.inTrouble(all, (run, one) -> over(at, run, one));
+        Gaps gaps = new Gaps();
+        for (LoadRun run : all) {
+            run.peakMissing(at).ifPresent(gap -> gaps.add(List.of(gap)));
+            List<Cases.Solved> judged = new ArrayList<>(always);
+            Optional.ofNullable(peaks.get(run)).ifPresent(judged::add);
+            judge(at, out, gaps, run, judged);
         }
         gaps.tell(out, PowerData::way);
     }

@@ -1,7 +1,9 @@
 package ringout.check.signal;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import ringout.check.form.Check;
@@ -71,8 +73,10 @@ public final class I2cPullUps implements Check {
     @Override
     public void look(Situation at, Outcomes out) {
         Gaps gaps = new Gaps();
-        for (List<I2cNets.Port> ports : I2cNets.of(at.circuit()).nets()) {
-            judge(at, out, gaps, ports);
+        List<List<I2cNets.Port>> nets = I2cNets.of(at.circuit()).nets();
+        Map<Integer, List<Wire>> wires = wiresOf(at, nets);
+        for (List<I2cNets.Port> ports : nets) {
+            judge(at, out, gaps, ports, wires.getOrDefault(net(at, ports), List.of()));
         }
         gaps.tell(
                 out,
@@ -83,11 +87,33 @@ public final class I2cPullUps implements Check {
                                 : new Gaps.Way("power off: measure from the line to the supply of the unit", 4));
     }
 
-    private static void judge(Situation at, Outcomes out, Gaps gaps, List<I2cNets.Port> ports) {
+    private static int net(Situation at, List<I2cNets.Port> ports) {
+        return at.circuit().nets().of(ports.get(0).scl());
+    }
+
+    /** The mated wires of each clock line, found in one pass over the list. */
+    private static Map<Integer, List<Wire>> wiresOf(Situation at, List<List<I2cNets.Port>> nets) {
+        Map<Integer, List<Wire>> wires = new HashMap<>();
+        nets.forEach(ports -> wires.put(net(at, ports), new ArrayList<>()));
+        if (wires.isEmpty()) {
+            return wires;
+        }
+        for (Wire wire : at.wiring().wires()) {
+            int net = at.circuit().nets().of(wire.fromPin());
+            List<Wire> line = wires.get(net);
+            if (line != null && at.circuit().mated(wire) && at.circuit().nets().of(wire.toPin()) == net) {
+                line.add(wire);
+            }
+        }
+        return wires;
+    }
+
+    private static void judge(
+            Situation at, Outcomes out, Gaps gaps, List<I2cNets.Port> ports, List<Wire> wires) {
         Line line = new Line();
         Gaps open = new Gaps();
         boolean strong = devices(at, line, open, ports);
-        boolean lengths = wires(at, line, open, ports.get(0).scl());
+        boolean lengths = wires(line, open, wires);
         Optional<Double> rate = rate(at, ports);
         if (rate.isEmpty()) {
             open.add("bit rate", line.devices.get(0));
@@ -151,20 +177,15 @@ public final class I2cPullUps implements Check {
     }
 
     /** Adds the wires of the clock line; whether all their lengths are known. */
-    private static boolean wires(Situation at, Line line, Gaps open, int scl) {
+    private static boolean wires(Line line, Gaps open, List<Wire> wires) {
         boolean all = true;
-        for (Wire wire : at.wiring().wires()) {
-            boolean on = at.circuit().mated(wire)
-                    && at.circuit().nets().same(wire.fromPin(), scl)
-                    && at.circuit().nets().same(wire.toPin(), scl);
-            if (on) {
-                line.wires.add(wire);
-                line.metres += wire.lengthMm().or(0.0) / KILO;
-                line.picofarad += wire.lengthMm().or(0.0) / KILO * PER_METRE;
-                if (!wire.lengthMm().isKnown()) {
-                    open.add("length", wire.lead().id());
-                    all = false;
-                }
+        for (Wire wire : wires) {
+            line.wires.add(wire);
+            line.metres += wire.lengthMm().or(0.0) / KILO;
+            line.picofarad += wire.lengthMm().or(0.0) / KILO * PER_METRE;
+            if (!wire.lengthMm().isKnown()) {
+                open.add("length", wire.lead().id());
+                all = false;
             }
         }
         return all;
