@@ -51,6 +51,7 @@ import ringout.check.power.ReturnShare;
 import ringout.check.power.ReturnTooThin;
 import ringout.check.power.SeriesPacksUnlike;
 import ringout.check.power.ShortTimeHeating;
+import ringout.check.power.TapOrder;
 import ringout.check.power.TwoSources;
 import ringout.check.power.UnprotectedBranch;
 import ringout.check.power.VoltageAtModule;
@@ -208,7 +209,8 @@ public final class Catalogue {
             new MonitorMissesLoad(), // P33
             new IsolatorBypassed(), // P34
             new NoisyNeighbour(), // P36
-            new BusPowerOverloaded()); // P37
+            new BusPowerOverloaded(), // P37
+            new TapOrder()); // P38
 
     private static final List<Check> INSTALLATION = List.of(
             new WireOutsideContact(), // M15

@@ -33,5 +33,9 @@ public record Pin(
 
         @Doc("whose transmit the name means") Datum<NamedFrom> namedFrom,
         @Doc("safety input: what it does when left open") Datum<SafeDefault> safeDefault,
+
+        @Doc("balance or tap plug: number of the cell end it taps, counted from pack minus, which is 0")
+        Datum<Integer> cellTap,
+
         @Doc("deliberately unused") Datum<Boolean> spare,
         @Doc("free remark") Datum<String> note) {}

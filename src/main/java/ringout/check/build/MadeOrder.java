@@ -11,12 +11,13 @@ import ringout.finding.Place;
 import ringout.graph.Site;
 import ringout.model.Datum;
 import ringout.model.End;
+import ringout.model.PinRole;
 import ringout.model.Plug;
 import ringout.model.Step;
 import ringout.text.Span;
 
 /** The order in which pack plugs are made and broken: as the airframe says, else as the steps do. */
-final class MadeOrder {
+public final class MadeOrder {
     private static final Set<String> MAKE = Set.of("make", "connect", "plug");
     private static final Set<String> BREAK = Set.of("break", "unplug", "disconnect");
 
@@ -28,32 +29,44 @@ final class MadeOrder {
      * @param record the plug of the type
      * @param place the step that makes it; unknown when the airframe tells the order
      */
-    record Made(int unit, String name, Plug record, Place place) {}
+    public record Made(int unit, String name, Plug record, Place place) {}
 
-    private final List<Made> plugs = new ArrayList<>();
+    private final List<Made> all = new ArrayList<>();
+    private final List<Made> plugs;
     private final List<Made> broken = new ArrayList<>();
 
     private MadeOrder(Situation at) {
         at.aircraft()
                 .airframe()
                 .plugOrder()
-                .forEach(name -> add(at, plugs, name, new Place(Span.NONE, "plug order", "")));
-        boolean told = !plugs.isEmpty();
+                .forEach(name -> add(at, all, name, new Place(Span.NONE, "plug order", "")));
+        boolean told = !all.isEmpty();
         PackStacks stacks = PackStacks.of(at);
         for (Step step : at.aircraft().record().steps()) {
             String action = step.action().or("").toLowerCase(Locale.ROOT);
             Place place = new Place(step.at(), step.id(), "step " + step.id() + ": " + action);
             for (String object : step.objects()) {
                 if (MAKE.contains(action) && !told) {
-                    addPack(at, stacks, plugs, object, place);
+                    addPack(at, stacks, all, object, place);
                 } else if (BREAK.contains(action)) {
                     addPack(at, stacks, broken, object, place);
                 }
             }
         }
+        plugs = all.stream().filter(made -> !isTap(made.record())).toList();
+        broken.removeIf(made -> isTap(made.record()));
     }
 
-    static MadeOrder of(Situation at) {
+    /** Whether a plug taps cells only: a tap pin has no part in closing the circuit of the pack. */
+    public static boolean isTap(Plug plug) {
+        boolean main = plug.pins().stream()
+                .anyMatch(pin -> !pin.cellTap().isKnown()
+                        && (pin.role().is(PinRole.PACK_PLUS) || pin.role().is(PinRole.PACK_MINUS)));
+        return !main && plug.pins().stream().anyMatch(pin -> pin.cellTap().isKnown());
+    }
+
+    /** The order told for the packs of a state. */
+    public static MadeOrder of(Situation at) {
         return new MadeOrder(at);
     }
 
@@ -74,7 +87,12 @@ final class MadeOrder {
         found.stream().filter(made -> stacks.stackOf(made.unit()) >= 0).forEach(list::add);
     }
 
-    /** Plugs in the order they are made. */
+    /** Plugs in the order they are made, tap plugs too. */
+    public List<Made> all() {
+        return all;
+    }
+
+    /** Plugs that carry the current of the packs in the order they are made. */
     List<Made> plugs() {
         return plugs;
     }

@@ -52,7 +52,7 @@ final class PackStacks {
         Set<Integer> plugs = new TreeSet<>();
         for (int pin = wiring.firstPin(unit); pin < wiring.endPin(unit); pin++) {
             boolean contact = wiring.is(pin, PinRole.PACK_PLUS) || wiring.is(pin, PinRole.PACK_MINUS);
-            if (contact && wiring.wiresAt(pin).length > 0) {
+            if (contact && wiring.wiresAt(pin).length > 0 && !MadeOrder.isTap(wiring.plug(pin))) {
                 plugs.add(wiring.plugIndex(pin));
             }
         }
