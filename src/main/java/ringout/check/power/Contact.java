@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import java.util.function.IntConsumer;
 import ringout.check.form.Situation;
 import ringout.check.form.Thresholds;
 import ringout.graph.Wire;
@@ -101,11 +102,13 @@ record Contact(Situation at, List<Integer> pins, ContactRating rating) {
         return at.wiring().plugName(at.wiring().unitOf(pin), at.wiring().plugIndex(pin));
     }
 
-    /** Adds the numbers of the leads at them. */
-    void leads(BitSet to) {
+    /** Adds the numbers of the leads at them, and calls for each. */
+    void leads(BitSet to, IntConsumer each) {
         for (int pin : pins) {
             for (int wire : at.wiring().wiresAt(pin)) {
-                to.set(at.wiring().wires().get(wire).leadIndex());
+                int lead = at.wiring().wires().get(wire).leadIndex();
+                to.set(lead);
+                each.accept(lead);
             }
         }
     }

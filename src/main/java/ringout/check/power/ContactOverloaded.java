@@ -1,6 +1,7 @@
 package ringout.check.power;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
@@ -61,6 +62,8 @@ public final class ContactOverloaded implements Check {
                 at.operatingPoint(LoadCase.PEAK) instanceof PowerFlow flow ? Optional.of(flow) : Optional.empty();
         List<Contact> doubtful = new ArrayList<>();
         BitSet leads = new BitSet();
+        double[] slack = new double[at.aircraft().leads().size()];
+        Arrays.fill(slack, Double.POSITIVE_INFINITY);
         List<Draft> drafts = new ArrayList<>();
         Contact.each(at, contact -> {
             double amps = contact.worst(average);
@@ -70,12 +73,14 @@ public final class ContactOverloaded implements Check {
                 over(at, gaps, drafts, contact, average);
             } else if (carries && Overload.over(all, Math.max(contact.limitA(), Overload.NEGLIGIBLE_A))) {
                 doubtful.add(contact);
-                contact.leads(leads);
+                contact.leads(leads, lead -> slack[lead] = Math.min(slack[lead], contact.limitA() - amps));
             } else if (carries) {
                 out.looked();
             }
         });
-        peaks(at, out, gaps, drafts, doubtful, new OwnPeaks(at, leads));
+        OwnPeaks peaks = new OwnPeaks(at, leads);
+        List<OwnPeaks.Peak> cases = doubtful.isEmpty() ? List.of() : peaks.all(slack);
+        peaks(at, out, gaps, drafts, doubtful, peaks, cases);
         drafts.forEach(out::finding);
     }
 
@@ -91,8 +96,13 @@ public final class ContactOverloaded implements Check {
     }
 
     private static void peaks(
-            Situation at, Outcomes out, Gaps gaps, List<Draft> drafts, List<Contact> contacts, OwnPeaks peaks) {
-        List<OwnPeaks.Peak> cases = contacts.isEmpty() ? List.of() : peaks.all();
+            Situation at,
+            Outcomes out,
+            Gaps gaps,
+            List<Draft> drafts,
+            List<Contact> contacts,
+            OwnPeaks peaks,
+            List<OwnPeaks.Peak> cases) {
         for (Contact contact : contacts) {
             Optional<Draft> worst = Optional.empty();
             double most = 0;

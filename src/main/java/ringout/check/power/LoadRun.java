@@ -19,8 +19,7 @@ import ringout.graph.power.PlacedLoad;
 import ringout.graph.power.PowerGraph;
 import ringout.graph.power.PowerSource;
 import ringout.graph.power.SupplyTree;
-import ringout.graph.returns.ReturnGraph;
-import ringout.graph.returns.ReturnWay;
+import ringout.graph.returns.ReturnTree;
 import ringout.model.Datum;
 import ringout.solve.Resistivity;
 import ringout.solve.power.PackFigure;
@@ -111,12 +110,12 @@ record LoadRun(PlacedLoad load, PowerSource source, int top, int bottom) {
                 wires.add(at.wiring().wires().get(at.wiring().ref(edge)));
             }
         }
-        back(at).ifPresent(way -> wires.addAll(way.wires()));
+        wires.addAll(back(at));
         return wires;
     }
 
-    private Optional<ReturnWay> back(Situation at) {
-        return ReturnGraph.of(at.circuit()).way(load.zero(), bottom);
+    private List<Wire> back(Situation at) {
+        return ReturnTree.of(at.circuit()).wires(load.zero(), bottom);
     }
 
     /** The way out in the user's rows. */
@@ -228,7 +227,7 @@ record LoadRun(PlacedLoad load, PowerSource source, int top, int bottom) {
                 .filter(figure -> figure.load().index() == load.index())
                 .mapToDouble(figure -> figure.amps())
                 .sum();
-        List<Wire> back = back(at).map(ReturnWay::wires).orElse(List.of());
+        List<Wire> back = back(at);
         return Stream.concat(
                         wires(at).stream().filter(wire -> lost(flow, wire) > part),
                         back.stream().filter(wire -> Math.abs(flow.amps(wire)) > GOOD_PART * own))

@@ -3,10 +3,12 @@ package ringout.check.power;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import ringout.check.form.Situation;
@@ -31,6 +33,9 @@ final class OwnPeaks {
      * @param flow what flows
      */
     record Peak(PeakCase of, PowerFlow flow) {}
+
+    /** What a peak may do to a lead beyond its own rise: sagging voltage, and the input of a regulator that steps up. */
+    private static final double MARGIN = 2;
 
     private final Situation at;
     private final PowerGraph power;
@@ -113,26 +118,72 @@ final class OwnPeaks {
         return behind.getOrDefault(lead, List.of());
     }
 
-    /** The events, then the units behind, one by one; a case without an operating point is left out. */
-    List<Peak> all() {
-        List<Peak> all = new ArrayList<>();
-        for (Event event : at.aircraft().events()) {
-            solve(all, new PeakCase(LoadCase.AVERAGE.during(event), PeakCase.named(event), "during " + event.name()));
-        }
+    /**
+     * The events, then the units behind whose peak alone can matter, one by one; a case without an operating point is left out.
+     *
+     * @param slack by lead, what its current may rise above the average in A before anything is to be judged
+     */
+    List<Peak> all(double[] slack) {
+        List<Peak> all = new ArrayList<>(events(at));
         Map<String, PeakCase> alone = new LinkedHashMap<>();
         for (int lead = leads.nextSetBit(0); lead >= 0; lead = leads.nextSetBit(lead + 1)) {
             for (PlacedLoad load : behind(lead)) {
-                String unit = at.directory().name(load.unit());
-                alone.computeIfAbsent(
-                        unit,
-                        name -> new PeakCase(LoadCase.AVERAGE.peaking(Set.of(name)), Map.of(), name + " at its peak"));
+                if (MARGIN * rise(load) > slack[lead]) {
+                    String unit = at.directory().name(load.unit());
+                    alone.computeIfAbsent(unit, OwnPeaks::alone);
+                }
             }
         }
-        alone.values().forEach(of -> solve(all, of));
+        alone.values().forEach(of -> solve(at, all, of));
         return all;
     }
 
-    private void solve(List<Peak> all, PeakCase of) {
+    private static PeakCase alone(String unit) {
+        return new PeakCase(LoadCase.AVERAGE.peaking(Set.of(unit)), Map.of(), unit + " at its peak");
+    }
+
+    /**
+     * The peak of the one unit that lifts a way most by itself, if it may lift it too far.
+     *
+     * @param ohms resistance of the leads of the way in ohm
+     * @param slackV what the way may be lifted above the average in V
+     */
+    Optional<Peak> most(Map<Integer, Double> ohms, double slackV) {
+        Map<PlacedLoad, Double> lifts = new IdentityHashMap<>();
+        Optional<PlacedLoad> most = Optional.empty();
+        for (Map.Entry<Integer, Double> lead : ohms.entrySet()) {
+            for (PlacedLoad load : behind(lead.getKey())) {
+                double lift = lifts.merge(load, MARGIN * rise(load) * lead.getValue(), Double::sum);
+                most = most.isEmpty() || lift > lifts.get(most.get()) ? Optional.of(load) : most;
+            }
+        }
+        if (most.isEmpty() || lifts.get(most.get()) <= slackV) {
+            return Optional.empty();
+        }
+        List<Peak> solved = new ArrayList<>();
+        solve(at, solved, alone(at.directory().name(most.get().unit())));
+        return solved.stream().findFirst();
+    }
+
+    /** The events, solved. */
+    static List<Peak> events(Situation at) {
+        List<Peak> all = new ArrayList<>();
+        for (Event event : at.aircraft().events()) {
+            solve(
+                    at,
+                    all,
+                    new PeakCase(LoadCase.AVERAGE.during(event), PeakCase.named(event), "during " + event.name()));
+        }
+        return all;
+    }
+
+    /** What a load draws more at its peak than on average in A, as far as both are known. */
+    private static double rise(PlacedLoad load) {
+        return load.load().peakA().or(0.0)
+                - load.load().average(OptionalDouble.empty()).orElse(0);
+    }
+
+    private static void solve(Situation at, List<Peak> all, PeakCase of) {
         if (at.operatingPoint(of.loads()) instanceof PowerFlow flow) {
             all.add(new Peak(of, flow));
         }

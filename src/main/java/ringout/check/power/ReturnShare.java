@@ -18,7 +18,7 @@ import ringout.graph.Gap;
 import ringout.graph.Wire;
 import ringout.graph.Wiring;
 import ringout.graph.returns.ReturnGraph;
-import ringout.graph.returns.ReturnWay;
+import ringout.graph.returns.ReturnTree;
 import ringout.graph.wire.Ampacity;
 import ringout.solve.Resistivity;
 import ringout.solve.power.LoadCase;
@@ -174,18 +174,18 @@ public final class ReturnShare implements Check {
         Returns.Need need = main.need();
         Wiring wiring = at.wiring();
         int far = wiring.unitOf(thin.fromPin()) == need.unit() ? thin.toPin() : thin.fromPin();
-        ReturnGraph returns = ReturnGraph.of(at.circuit());
-        Optional<ReturnWay> own = returns.way(need.zero(), need.home());
-        Optional<ReturnWay> other = returns.way(far, need.home());
-        boolean through = other.map(ReturnWay::wires).orElse(List.of()).stream()
+        ReturnTree tree = ReturnTree.of(at.circuit());
+        boolean joined = ReturnGraph.of(at.circuit()).reaches(far, need.home());
+        List<Wire> other = tree.wires(far, need.home());
+        boolean through = other.stream()
                 .anyMatch(wire -> wire.index() == thin.index()
                         || wire.leadIndex() == main.wire().leadIndex());
-        if (own.isEmpty() || other.isEmpty() || through) {
+        if (!joined || through) {
             return Optional.empty();
         }
         Map<Integer, Wire> once = new TreeMap<>();
-        own.get().wires().forEach(wire -> once.put(wire.index(), wire));
-        for (Wire wire : other.get().wires()) {
+        tree.wires(need.zero(), need.home()).forEach(wire -> once.put(wire.index(), wire));
+        for (Wire wire : other) {
             if (once.remove(wire.index()) == null) {
                 once.put(wire.index(), wire);
             }

@@ -1,6 +1,7 @@
 package ringout.check.power;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
@@ -58,6 +59,8 @@ public final class ShortTimeHeating implements Check {
         Optional<PowerFlow> screen =
                 at.operatingPoint(LoadCase.PEAK) instanceof PowerFlow flow ? Optional.of(flow) : Optional.empty();
         BitSet leads = new BitSet();
+        double[] slack = new double[at.aircraft().leads().size()];
+        Arrays.fill(slack, Double.POSITIVE_INFINITY);
         for (Wire wire : at.wiring().wires()) {
             double usual = Math.abs(average.amps(wire));
             double amps = screen.map(flow -> Math.abs(flow.amps(wire))).orElse(Double.POSITIVE_INFINITY);
@@ -66,12 +69,14 @@ public final class ShortTimeHeating implements Check {
                     && rises(amps, usual)
                     && Overload.over(amps, rules.ampacity(wire).low())) {
                 leads.set(wire.leadIndex());
+                slack[wire.leadIndex()] =
+                        Math.min(slack[wire.leadIndex()], rules.ampacity(wire).low() - usual);
             } else if (carries) {
                 out.looked();
             }
         }
         boolean clear = gaps.isEmpty();
-        Draft[] drafts = hot(at, gaps, rules, average, leads);
+        Draft[] drafts = hot(at, gaps, rules, average, new OwnPeaks(at, leads), slack);
         for (Draft draft : drafts) {
             if (draft != null) {
                 out.finding(draft);
@@ -84,12 +89,12 @@ public final class ShortTimeHeating implements Check {
     }
 
     /** Judges the leads that all peaks together would heat by the peaks they see; the worst finding of each lead. */
-    private static Draft[] hot(Situation at, Gaps gaps, WireRules rules, PowerFlow average, BitSet leads) {
-        OwnPeaks peaks = new OwnPeaks(at, leads);
+    private static Draft[] hot(
+            Situation at, Gaps gaps, WireRules rules, PowerFlow average, OwnPeaks peaks, double[] slack) {
         Draft[] drafts = new Draft[at.aircraft().leads().size()];
         double[] most = new double[drafts.length];
         Map<Integer, List<Gap>> open = new TreeMap<>();
-        for (OwnPeaks.Peak peak : peaks.all()) {
+        for (OwnPeaks.Peak peak : peaks.all(slack)) {
             for (Wire wire : peaks.wires()) {
                 double amps = Math.abs(peak.flow().amps(wire));
                 int lead = wire.leadIndex();

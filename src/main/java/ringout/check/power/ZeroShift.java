@@ -18,7 +18,7 @@ import ringout.finding.Severity;
 import ringout.graph.Gap;
 import ringout.graph.Wire;
 import ringout.graph.returns.ReturnGraph;
-import ringout.graph.returns.ReturnWay;
+import ringout.graph.returns.ReturnTree;
 import ringout.solve.Resistivity;
 import ringout.solve.network.NodeVoltage;
 import ringout.solve.power.LoadCase;
@@ -113,24 +113,23 @@ public final class ZeroShift implements Check {
     }
 
     private static void judge(Situation at, Outcomes out, Gaps gaps, PowerFlow average, List<ZeroLink> links) {
-        Map<ZeroLink, ReturnWay> ways = new HashMap<>();
+        ReturnTree tree = ReturnTree.of(at.circuit());
         BitSet leads = new BitSet();
         for (ZeroLink link : links) {
-            ReturnGraph.of(at.circuit()).way(link.zeroA(), link.zeroB()).ifPresent(way -> {
-                ways.put(link, way);
-                way.wires().forEach(wire -> leads.set(wire.leadIndex()));
-            });
+            tree.wires(link.zeroA(), link.zeroB()).forEach(wire -> leads.set(wire.leadIndex()));
         }
-        List<OwnPeaks.Peak> cases = new ArrayList<>();
-        cases.add(new OwnPeaks.Peak(new PeakCase(LoadCase.AVERAGE, Map.of(), "all at their average"), average));
-        cases.addAll(new OwnPeaks(at, leads).all());
+        OwnPeaks peaks = new OwnPeaks(at, leads);
+        List<OwnPeaks.Peak> always = new ArrayList<>(OwnPeaks.events(at));
+        always.add(0, new OwnPeaks.Peak(new PeakCase(LoadCase.AVERAGE, Map.of(), "all at their average"), average));
         Map<Pair, Worst> worst = new LinkedHashMap<>();
         for (ZeroLink link : links) {
-            if (ways.containsKey(link)) {
-                judge(at, out, gaps, cases, link, ways.get(link))
-                        .ifPresent(
-                                found -> worst.merge(Pair.of(at, link), found, (a, b) -> b.part() > a.part() ? b : a));
-            }
+            List<Wire> way = tree.wires(link.zeroA(), link.zeroB());
+            Map<Integer, Double> ohms = new LinkedHashMap<>();
+            way.forEach(wire -> ohms.merge(wire.leadIndex(), ohm(at, wire), Double::sum));
+            List<OwnPeaks.Peak> cases = new ArrayList<>(always);
+            peaks.most(ohms, warn(at, link) - shift(average, link)).ifPresent(cases::add);
+            judge(at, out, gaps, cases, link, way)
+                    .ifPresent(found -> worst.merge(Pair.of(at, link), found, (a, b) -> b.part() > a.part() ? b : a));
         }
         worst.values().forEach(found -> out.finding(found.draft()));
     }
@@ -148,7 +147,7 @@ public final class ZeroShift implements Check {
     private record Worst(double part, Draft draft) {}
 
     private static Optional<Worst> judge(
-            Situation at, Outcomes out, Gaps gaps, List<OwnPeaks.Peak> cases, ZeroLink link, ReturnWay way) {
+            Situation at, Outcomes out, Gaps gaps, List<OwnPeaks.Peak> cases, ZeroLink link, List<Wire> way) {
         OwnPeaks.Peak worst = cases.get(0);
         for (OwnPeaks.Peak one : cases) {
             worst = shift(one.flow(), link) > shift(worst.flow(), link) ? one : worst;
@@ -157,7 +156,7 @@ public final class ZeroShift implements Check {
         double guessed = 0;
         List<Gap> contacts = new ArrayList<>();
         List<Gap> sizes = new ArrayList<>();
-        for (Wire wire : way.wires()) {
+        for (Wire wire : way) {
             double amps = Math.abs(worst.flow().amps(wire));
             for (Gap gap : amps > Overload.NEGLIGIBLE_A ? ParallelReturn.open(at, wire) : List.<Gap>of()) {
                 (gap.datum().equals(PowerData.CONTACT) ? contacts : sizes).add(gap);
@@ -168,13 +167,19 @@ public final class ZeroShift implements Check {
         if (over && !Overload.over(shift - guessed, warn(at, link))) {
             gaps.add(contacts);
         } else if (over) {
-            return Optional.of(new Worst(shift / warn(at, link), ZeroShiftDraft.of(at, link, way, worst, shift)));
+            return Optional.of(new Worst(shift / warn(at, link), ZeroShiftDraft.of(at, link, worst, shift)));
         } else if (sizes.isEmpty()) {
             out.looked();
         } else {
             gaps.add(sizes);
         }
         return Optional.empty();
+    }
+
+    private static double ohm(Situation at, Wire wire) {
+        return Resistivity.ohm(wire)
+                + Resistivity.contactOhm(at.wiring(), wire.fromPin())
+                + Resistivity.contactOhm(at.wiring(), wire.toPin());
     }
 
     /** What was taken for the contacts of a conductor that nobody measured in ohm. */

@@ -12,7 +12,7 @@ import ringout.finding.Draft;
 import ringout.finding.Severity;
 import ringout.graph.Wire;
 import ringout.graph.Wiring;
-import ringout.graph.returns.ReturnWay;
+import ringout.graph.returns.ReturnTree;
 import ringout.solve.power.PowerFlow;
 
 /** Writes the finding that the 0V of two units is apart. */
@@ -24,7 +24,9 @@ final class ZeroShiftDraft {
 
     private ZeroShiftDraft() {}
 
-    static Draft of(Situation at, ZeroLink link, ReturnWay way, OwnPeaks.Peak of, double shift) {
+    static Draft of(Situation at, ZeroLink link, OwnPeaks.Peak of, double shift) {
+        ReturnTree tree = ReturnTree.of(at.circuit());
+        List<Wire> way = tree.wires(link.zeroA(), link.zeroB());
         Wiring wiring = at.wiring();
         String a = wiring.unit(link.a()).ref();
         String b = wiring.unit(link.b()).ref();
@@ -32,7 +34,7 @@ final class ZeroShiftDraft {
         boolean remark = limit.name().equals(Thresholds.ZERO_SHIFT_WARN.name());
         boolean critical = at.flightCritical(a) || at.flightCritical(b);
         Map<Wire, Double> volts = volts(at, link, way, of.flow());
-        List<Wire> wires = new ArrayList<>(way.wires());
+        List<Wire> wires = new ArrayList<>(way);
         wires.sort((x, y) -> Double.compare(size(volts, y), size(volts, x)));
         String worst = wires.isEmpty() ? "the returns" : wires.get(0).lead().id();
         Draft draft = Draft.of(
@@ -40,7 +42,7 @@ final class ZeroShiftDraft {
                         "0V shift: " + a + " and " + b + " talk " + (link.differential() ? "on a bus" : "single-ended")
                                 + ", their 0V is " + Figures.of(shift) + " V apart, most of it in " + worst)
                 .about(a, b)
-                .path(way.trail())
+                .path(tree.trail(link.zeroA(), link.zeroB()))
                 .sum(sum(of, wires, volts, shift) + " = " + Figures.of(shift) + " V, "
                         + of.of().words() + ", limit " + Figures.of(limit.value()) + " V")
                 .judged(shift, limit.value(), "V", limit.source())
@@ -72,11 +74,11 @@ final class ZeroShiftDraft {
     }
 
     /** Volts lost in each conductor of the way, positive where they add to the shift. */
-    private static Map<Wire, Double> volts(Situation at, ZeroLink link, ReturnWay way, PowerFlow flow) {
+    private static Map<Wire, Double> volts(Situation at, ZeroLink link, List<Wire> way, PowerFlow flow) {
         Map<Wire, Double> volts = new IdentityHashMap<>();
         double sign = Math.signum(flow.volts(link.zeroA(), link.zeroB()).orElse(1));
         int unit = at.wiring().unitOf(link.zeroA());
-        for (Wire wire : way.wires()) {
+        for (Wire wire : way) {
             boolean along = at.wiring().unitOf(wire.fromPin()) == unit;
             double out = along ? flow.amps(wire) : -flow.amps(wire);
             volts.put(wire, sign * Math.signum(out) * LoadRun.lost(flow, wire));

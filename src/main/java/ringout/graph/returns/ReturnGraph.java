@@ -166,6 +166,16 @@ public final class ReturnGraph {
         return widest.reached(from) ? Optional.of(ReturnWay.of(wiring, widest.pathTo(from))) : Optional.empty();
     }
 
+    /** The graph; of its edges only some are of 0V. */
+    IndexGraph graph() {
+        return graph;
+    }
+
+    /** Whether an edge is one of 0V. */
+    boolean holds(int edge) {
+        return zeroTies.get(ties.of(graph.from(edge)));
+    }
+
     private double capacity(int edge) {
         return wiring.kind(edge) == EdgeKind.CONDUCTOR ? ampacity[wiring.ref(edge)].high() : Double.POSITIVE_INFINITY;
     }
