@@ -25,6 +25,7 @@ import ringout.check.power.BackFeed;
 import ringout.check.power.BusPowerOverloaded;
 import ringout.check.power.ContactOverloaded;
 import ringout.check.power.EventOverload;
+import ringout.check.power.ExternalWithInternal;
 import ringout.check.power.FuseAboveWire;
 import ringout.check.power.FuseBelowLoad;
 import ringout.check.power.FuseOrder;
@@ -208,6 +209,7 @@ public final class Catalogue {
             new LongBatteryLead(), // P32
             new MonitorMissesLoad(), // P33
             new IsolatorBypassed(), // P34
+            new ExternalWithInternal(), // P35
             new NoisyNeighbour(), // P36
             new BusPowerOverloaded(), // P37
             new TapOrder()); // P38

@@ -50,6 +50,9 @@ public record UnitType(
         @Doc("meant to stay powered with the main isolator open")
         Datum<Boolean> alwaysOn,
 
+        @Doc("source that stays on the ground or comes and goes by a plug: USB, charger, ground power")
+        Datum<Boolean> external,
+
         @Doc("load that disturbs neighbours on its supply (servo, pump, gimbal, radio power stage)")
         Datum<Boolean> noisy,
 
