@@ -20,7 +20,9 @@ final class Drawings {
         /** Bus diagrams to scale of length. */
         BUS,
         /** Power tree. */
-        POWER
+        POWER,
+        /** Return diagram. */
+        RETURN
     }
 
     /** Forms a sheet is written in. */

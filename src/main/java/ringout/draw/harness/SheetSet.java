@@ -12,8 +12,8 @@ import ringout.finding.Report;
 import ringout.graph.Circuit;
 
 /**
- * All sheets of an aircraft in one state, numbered through: the wiring sheets, the bus diagrams, then the power
- * tree. A sheet has the same
+ * All sheets of an aircraft in one state, numbered through: the wiring sheets, the bus diagrams, the power tree and the
+ * return diagram. A sheet has the same
  * number whether the whole set is printed or a part of it.
  */
 public final class SheetSet {
@@ -24,7 +24,9 @@ public final class SheetSet {
         /** Bus diagram to scale of length. */
         BUS,
         /** Power tree. */
-        POWER
+        POWER,
+        /** Return diagram. */
+        RETURN
     }
 
     /**
@@ -48,7 +50,8 @@ public final class SheetSet {
         List<WiringDrawing.Fits> wiring = inParts(WiringSheets.of(circuit, report, hash));
         List<BusSheets.Named> buses = BusSheets.of(circuit, report, hash);
         Optional<TreeDrawing.Fits> power = TreeSheets.power(circuit, report, hash);
-        int all = wiring.size() + buses.size() + (power.isPresent() ? 1 : 0);
+        Optional<TreeDrawing.Fits> back = TreeSheets.returns(circuit, report, hash);
+        int all = wiring.size() + buses.size() + (power.isPresent() ? 1 : 0) + (back.isPresent() ? 1 : 0);
         List<Numbered> sheets = new ArrayList<>();
         for (int i = 0; i < wiring.size(); i++) {
             String name = String.format(Locale.ROOT, "wiring-%02d", i + 1);
@@ -61,6 +64,8 @@ public final class SheetSet {
         }
         power.ifPresent(tree -> sheets.add(new Numbered(
                 Kind.POWER, "power", tree.numbered(sheets.size() + 1, all).sheet())));
+        back.ifPresent(tree -> sheets.add(new Numbered(
+                Kind.RETURN, "return", tree.numbered(sheets.size() + 1, all).sheet())));
         return sheets;
     }
 

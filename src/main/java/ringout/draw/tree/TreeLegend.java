@@ -50,6 +50,12 @@ final class TreeLegend {
                     LegendEntry.LOW,
                     p -> TreeInk.meter(new Area(p.x(), p.y() - 1.7, 18, 3.4), new TreeNode.Share(0.4, 0.7))));
         }
+        if (!girths.contains(Girth.SUPPLY)) {
+            entries.add(new LegendEntry(
+                    "current at average, of what the lead may carry",
+                    LegendEntry.LOW,
+                    p -> List.of(Print.small("n of m A", p.x() + LegendEntry.SAMPLE / 2, p.y(), Align.MIDDLE))));
+        }
         entries.add(new LegendEntry(
                 "all loads at average / all at their peak at once",
                 LegendEntry.LOW,

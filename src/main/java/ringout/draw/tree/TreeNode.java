@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param kind what it is: {@code pack}, {@code regulator}, {@code board}, {@code load}, {@code unit}
  * @param title its name
  * @param lines what its box says; of a leaf, the cells of its row
- * @param brief the same where there is little room, as many
+ * @param brief the same where there is little room
  * @param leaf whether it stands in the last column as one row
  * @param share what part of its rating it gives, if it has one
  */

@@ -157,7 +157,10 @@ record TreePlaced(
             TreeNode node = scene.node(id);
             return node.leaf()
                     ? PITCH - GAP
-                    : HEAD + node.lines().size() * LINE + 1 + (node.share().isPresent() ? METER : 0);
+                    : HEAD
+                            + (brief ? node.brief() : node.lines()).size() * LINE
+                            + 1
+                            + (node.share().isPresent() ? METER : 0);
         }
 
         private Optional<TreePlaced> across(Area area, double spare) {

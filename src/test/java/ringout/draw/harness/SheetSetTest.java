@@ -52,7 +52,7 @@ class SheetSetTest {
             wanted.add(numbers.size() + " of " + texts.size());
         }
         assertTrue(texts.size() > 1, "one sheet only");
-        assertTrue(texts.get(texts.size() - 1).contains("power tree"), "the power tree comes last");
+        assertTrue(texts.get(texts.size() - 1).contains("return diagram"), "the return diagram comes last");
         assertEquals(wanted, numbers);
     }
 

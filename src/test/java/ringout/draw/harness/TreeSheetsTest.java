@@ -21,6 +21,7 @@ import ringout.graph.Circuit;
 import ringout.graph.Wiring;
 import ringout.graph.power.PowerGraph;
 import ringout.graph.power.PowerSource;
+import ringout.model.PinRole;
 import ringout.present.svg.SvgOutcome;
 import ringout.read.AircraftReader;
 
@@ -106,12 +107,68 @@ class TreeSheetsTest {
         assertTrue(matcher.group(1).contains(words), matcher.group(1));
     }
 
+    private static String returns(String sample) {
+        List<Circuit> circuits = circuits(sample);
+        Report report = Review.of(circuits, Catalogue.all(), Review.NO_DAY);
+        return verified(TreeSheets.returns(circuits.get(0), report, "0badcafe").orElseThrow());
+    }
+
+    /** Every unit with a 0V pin stands once on the return diagram. */
+    @ParameterizedTest
+    @ValueSource(strings = {"linewarden", "dewmaker", "starter", "linewarden-review"})
+    void everyUnitWithZeroIsThereOnce(String sample) {
+        Circuit circuit = circuits(sample).get(0);
+        Wiring wiring = circuit.wiring();
+        List<String> shown = new ArrayList<>();
+        String svg = returns(sample);
+        shown.addAll(data(svg, "return"));
+        shown.addAll(data(svg, "minus"));
+        for (int pin = 0; pin < wiring.pinCount(); pin++) {
+            if (wiring.is(pin, PinRole.ZERO_V)) {
+                String unit = wiring.directory().name(wiring.unitOf(pin));
+                boolean told = svg.contains("the 0V of " + unit + " reaches no pack minus");
+                assertEquals(told ? 0 : 1, Collections.frequency(shown, unit), unit);
+            }
+        }
+        assertEquals(shown.size(), shown.stream().distinct().count());
+    }
+
+    /** 12 AWG silicone in moving air carries 41 x 1.4 = 57.4 A; the signal lead of the motor without one 2.2 A. */
+    @Test
+    void returnsSayWhatTheyCarry() {
+        String clean = returns("linewarden");
+        assertTrue(clean.contains("<title>W21 12 AWG, 6.04 of 57.4 A</title>"), "W21");
+        assertTrue(clean.contains("8 AWG, 39 of 102 A") || clean.contains(">39 of 102 A<"), "W01");
+        String faulty = returns("linewarden-review");
+        assertTrue(faulty.contains("<title>W33 26 AWG, 6.31 of 2.2 A</title>"), "W33");
+        assertTrue(
+                Pattern.compile("data-severity=\"S1\"[^>]*data-target=\"W33\"")
+                        .matcher(faulty)
+                        .find(),
+                "the thin return is marked");
+        // A line is as thick as what it carries: over 50 A 2.4 mm, up to 5 A 0.35 mm.
+        assertEquals("2.4", width(faulty, "W21"));
+        assertEquals("0.35", width(faulty, "W33"));
+    }
+
+    private static String width(String svg, String wire) {
+        Matcher matcher = Pattern.compile(
+                        "data-wire=\"" + wire + "\" data-kind=\"return\".*?class=\"line\".*?stroke-width=\"([0-9.]+)\"",
+                        Pattern.DOTALL)
+                .matcher(svg);
+        assertTrue(matcher.find(), wire);
+        return matcher.group(1);
+    }
+
     @Test
     void bothSamplesFitOnA3() {
         for (String sample : List.of("linewarden", "dewmaker")) {
-            String svg = power(sample);
-            assertTrue(svg.contains("width=\"420mm\""), svg.substring(0, 300));
-            assertEquals(svg, power(sample));
+            String power = power(sample);
+            assertTrue(power.contains("width=\"420mm\""), power.substring(0, 300));
+            assertEquals(power, power(sample));
+            String returns = returns(sample);
+            assertTrue(returns.contains("width=\"420mm\""), returns.substring(0, 300));
+            assertEquals(returns, returns(sample));
         }
     }
 }
