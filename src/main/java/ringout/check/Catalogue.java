@@ -57,6 +57,7 @@ import ringout.check.power.TwoSources;
 import ringout.check.power.UnprotectedBranch;
 import ringout.check.power.VoltageAtModule;
 import ringout.check.power.VoltageDrop;
+import ringout.check.power.ZeroLoop;
 import ringout.check.power.ZeroShift;
 import ringout.check.record.DataHole;
 import ringout.check.record.NoIdentity;
@@ -187,6 +188,7 @@ public final class Catalogue {
             new ReturnMissing(), // P09
             new ReturnTooThin(), // P10
             new ReturnShare(), // P11
+            new ZeroLoop(), // P12
             new ZeroShift(), // P13
             new LeadOverloaded(), // P14
             new ShortTimeHeating(), // P15

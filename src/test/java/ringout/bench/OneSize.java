@@ -5,15 +5,15 @@ import java.lang.management.ManagementFactory;
 import java.lang.management.MemoryPoolMXBean;
 import java.lang.management.MemoryType;
 import java.util.List;
-import java.util.Set;
 import java.util.Locale;
+import java.util.Set;
 import org.jgrapht.Graph;
 import org.jgrapht.alg.connectivity.ConnectivityInspector;
 import org.jgrapht.graph.Pseudograph;
 import ringout.check.Catalogue;
+import ringout.check.Review;
 import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
-import ringout.check.Review;
 import ringout.finding.Report;
 import ringout.graph.Circuit;
 import ringout.graph.Wiring;
@@ -200,9 +200,8 @@ final class OneSize {
     private static List<Check> checks() {
         return Catalogue.all().stream()
                 .filter(check -> Boolean.getBoolean("currents")
-                        || !SOLVING.contains(check.getClass()
-                                .getAnnotation(CheckInfo.class)
-                                .code()))
+                        || !SOLVING.contains(
+                                check.getClass().getAnnotation(CheckInfo.class).code()))
                 .toList();
     }
 }

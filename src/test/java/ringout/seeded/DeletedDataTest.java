@@ -76,7 +76,8 @@ class DeletedDataTest {
             findings(Review.of(spot.put().apply(absurd)))
                     .filter(finding -> !before.contains(finding.id()))
                     .forEach(finding -> readers.putIfAbsent(
-                            finding.code(), spot.value() + " -> " + absurd.known().orElseThrow() + ": " + finding.title()));
+                            finding.code(),
+                            spot.value() + " -> " + absurd.known().orElseThrow() + ": " + finding.title()));
         }
         return readers;
     }
@@ -97,7 +98,9 @@ class DeletedDataTest {
         StringBuilder text = new StringBuilder();
         violations.forEach((group, places) -> {
             text.append(group).append(": ").append(places.size()).append('\n');
-            places.stream().limit(SHOWN).forEach(place -> text.append("    ").append(place).append('\n'));
+            places.stream()
+                    .limit(SHOWN)
+                    .forEach(place -> text.append("    ").append(place).append('\n'));
         });
         return text.toString();
     }

@@ -62,8 +62,8 @@ public final class PlugOrder implements Check {
         Map<Integer, List<MadeOrder.Made>> byStack = byStack(stacks, made);
         Set<String> names = Set.copyOf(made.names());
         List<Closing> closing = closing(made, byStack);
-        closing.forEach(one -> suppressed(
-                at, out, stacks, made, names, new Stack(one.stack(), contacts(byStack, one)), one.plug()));
+        closing.forEach(one ->
+                suppressed(at, out, stacks, made, names, new Stack(one.stack(), contacts(byStack, one)), one.plug()));
         if (stacks.count() > 1) {
             joined(at, out, stacks, made, closing);
         }
@@ -111,7 +111,8 @@ public final class PlugOrder implements Check {
                 .map(entry -> new Closing(
                         entry.getKey(),
                         isolated ? last : entry.getValue().get(entry.getValue().size() - 1)))
-                .sorted(Comparator.comparingInt(one -> turns.getOrDefault(one.plug().name(), 0)))
+                .sorted(Comparator.comparingInt(
+                        one -> turns.getOrDefault(one.plug().name(), 0)))
                 .toList();
     }
 

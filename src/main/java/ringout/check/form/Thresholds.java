@@ -146,6 +146,12 @@ public final class Thresholds {
     /** Largest current between packs at connection, in multiples of their capacity. */
     public static final Threshold PACK_RATE = new Threshold("pack.rate", 1, "C", "common practice, no source");
 
+    /** Largest area a 0V loop may enclose. */
+    public static final Threshold LOOP_AREA = new Threshold("loop.area", 50, "cm2", "common practice, no source");
+
+    /** Longest stretch of a 0V loop along a power lead. */
+    public static final Threshold LOOP_BESIDE = new Threshold("loop.beside", 100, "mm", "common practice, no source");
+
     /** Longest I2C wire. */
     public static final Threshold I2C_LENGTH = new Threshold("i2c.length", 500, "mm", "common practice, no source");
 
@@ -234,6 +240,8 @@ public final class Thresholds {
                 PACK_CYCLES,
                 CELL_VOLTS,
                 PACK_RATE,
+                LOOP_AREA,
+                LOOP_BESIDE,
                 AMPACITY_SHARE,
                 PEAK_RISE,
                 PEAK_BRIEF,

@@ -132,7 +132,8 @@ final class Cases {
                 runs.stream().map(run -> run.load().unit()).distinct().toList();
         Set<Integer> first = new HashSet<>(units.subList(0, (units.size() + 1) / 2));
         return runs.stream()
-                .collect(Collectors.partitioningBy(run -> first.contains(run.load().unit())));
+                .collect(Collectors.partitioningBy(
+                        run -> first.contains(run.load().unit())));
     }
 
     private static Solved lasting(LoadRun run, Solved solved) {

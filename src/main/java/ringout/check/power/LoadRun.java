@@ -147,7 +147,8 @@ record LoadRun(PlacedLoad load, PowerSource source, int top, int bottom) {
 
     /** The peak of the load when it is marked "?"; where its average is missing too, that is asked for instead. */
     Optional<Gap> peakMissing(Situation at) {
-        boolean average = load.load().averageA().isKnown() || load.load().averageW().isKnown();
+        boolean average =
+                load.load().averageA().isKnown() || load.load().averageW().isKnown();
         return average && load.load().peakA() instanceof Datum.Unknown
                 ? Optional.of(new Gap(PowerData.PEAK, at.directory().name(load.unit())))
                 : Optional.empty();

@@ -79,8 +79,8 @@ public final class VoltageAtModule implements Check {
                         }
                     });
         }
-        Map<LoadRun, Cases.Solved> peaks =
-                cases.inTrouble(asked, (run, one) -> volts(run, one) < lowest(run).or(0.0));
+        Map<LoadRun, Cases.Solved> peaks = cases.inTrouble(
+                asked, (run, one) -> volts(run, one) < lowest(run).or(0.0));
         cases.brokenPeaks().forEach(one -> out.finding(collapse(at, one)));
         for (LoadRun run : asked) {
             run.peakMissing(at).ifPresent(gap -> gaps.add(List.of(gap)));

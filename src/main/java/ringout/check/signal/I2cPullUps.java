@@ -108,8 +108,7 @@ public final class I2cPullUps implements Check {
         return wires;
     }
 
-    private static void judge(
-            Situation at, Outcomes out, Gaps gaps, List<I2cNets.Port> ports, List<Wire> wires) {
+    private static void judge(Situation at, Outcomes out, Gaps gaps, List<I2cNets.Port> ports, List<Wire> wires) {
         Line line = new Line();
         Gaps open = new Gaps();
         boolean strong = devices(at, line, open, ports);
