@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import ringout.draw.letter.Lettering;
@@ -73,6 +74,7 @@ record TreePlaced(
         private final boolean brief;
         private final Map<String, List<TreeLink>> below = new HashMap<>();
         private final Map<String, List<TreeLink>> above = new HashMap<>();
+        private final Map<String, TreeNode> byId = new HashMap<>();
         private final Map<String, Integer> depth = new HashMap<>();
         private final Map<String, Area> boxes = new LinkedHashMap<>();
         private final Map<String, Double> middles = new HashMap<>();
@@ -81,6 +83,7 @@ record TreePlaced(
         Planner(TreeScene scene, boolean brief) {
             this.scene = scene;
             this.brief = brief;
+            scene.nodes().forEach(node -> byId.put(node.id(), node));
             for (TreeLink link : scene.links()) {
                 below.computeIfAbsent(link.from(), key -> new ArrayList<>()).add(link);
                 above.computeIfAbsent(link.to(), key -> new ArrayList<>()).add(link);
@@ -149,12 +152,16 @@ record TreePlaced(
             }
         }
 
+        private TreeNode node(String id) {
+            return Objects.requireNonNull(byId.get(id));
+        }
+
         private double tall(String id) {
-            return height(id) + (scene.node(id).leaf() ? GAP : BOX_GAP);
+            return height(id) + (node(id).leaf() ? GAP : BOX_GAP);
         }
 
         private double height(String id) {
-            TreeNode node = scene.node(id);
+            TreeNode node = node(id);
             return node.leaf()
                     ? PITCH - GAP
                     : HEAD
@@ -235,7 +242,7 @@ record TreePlaced(
         private double labels(int column, boolean leaves) {
             double room = leaves ? 0 : AIR;
             for (TreeLink link : scene.links()) {
-                if (depth.get(link.from()) == column && scene.node(link.to()).leaf() == leaves) {
+                if (depth.get(link.from()) == column && node(link.to()).leaf() == leaves) {
                     double badges = marks(link.id()) * BADGE;
                     room = Math.max(
                             room,

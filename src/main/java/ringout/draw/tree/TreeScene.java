@@ -51,9 +51,4 @@ public record TreeScene(
             throw new IllegalArgumentException(breach);
         }
     }
-
-    /** {@return the node of an identifier} */
-    TreeNode node(String id) {
-        return nodes.stream().filter(node -> node.id().equals(id)).findFirst().orElseThrow();
-    }
 }
