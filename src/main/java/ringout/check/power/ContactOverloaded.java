@@ -68,7 +68,7 @@ public final class ContactOverloaded implements Check {
         Contact.each(at, contact -> {
             double amps = contact.worst(average);
             double all = screen.map(contact::worst).orElse(Double.POSITIVE_INFINITY);
-            boolean carries = amps > 0 || screen.isPresent() && all > 0;
+            boolean carries = amps > 0 || (screen.isPresent() && all > 0);
             if (Overload.over(amps, Math.max(contact.limitA(), Overload.NEGLIGIBLE_A))) {
                 over(at, gaps, drafts, contact, average);
             } else if (carries && Overload.over(all, Math.max(contact.limitA(), Overload.NEGLIGIBLE_A))) {

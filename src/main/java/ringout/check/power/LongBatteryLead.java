@@ -91,7 +91,7 @@ public final class LongBatteryLead implements Check {
         SupplyTree tree = PowerGraph.of(at.circuit()).tree();
         List<Wire> wires = new ArrayList<>();
         double mm = 0;
-        for (int v = plus; tree.edgeTo(v) >= 0 && !source(at, tree, v); v = tree.pointBefore(v)) {
+        for (int v = plus; tree.edgeTo(v) >= 0 && !source(tree, v); v = tree.pointBefore(v)) {
             int edge = tree.edgeTo(v);
             if (at.wiring().kind(edge) == EdgeKind.CONDUCTOR) {
                 Wire wire = at.wiring().wires().get(at.wiring().ref(edge));
@@ -102,7 +102,7 @@ public final class LongBatteryLead implements Check {
         return new Way(List.copyOf(wires), mm);
     }
 
-    private static boolean source(Situation at, SupplyTree tree, int vertex) {
+    private static boolean source(SupplyTree tree, int vertex) {
         return tree.partTo(vertex)
                 .map(Part::origin)
                 .filter(origin -> origin instanceof Part.Inner inner
