@@ -31,7 +31,9 @@ final class ParallelReturn {
                 }
             }
         }
-        return main.index() == thin.index() || main.leadIndex() == thin.leadIndex() ? Optional.empty() : Optional.of(main);
+        return main.index() == thin.index() || main.leadIndex() == thin.leadIndex()
+                ? Optional.empty()
+                : Optional.of(main);
     }
 
     /** Data that the share of a conductor beside a larger one rests on and nobody gave. */

@@ -62,7 +62,8 @@ public final class PairLeads {
     public static List<PairLead> of(Circuit circuit) {
         PairLeads all = circuit.know(PairLeads.class, PairLeads::new);
         List<PairLead> found = new ArrayList<>();
-        all.byLead.forEach((id, runs) -> found.add(new PairLead(Objects.requireNonNull(all.rows.get(id)), List.copyOf(runs.values()))));
+        all.byLead.forEach((id, runs) ->
+                found.add(new PairLead(Objects.requireNonNull(all.rows.get(id)), List.copyOf(runs.values()))));
         return Collections.unmodifiableList(found);
     }
 
