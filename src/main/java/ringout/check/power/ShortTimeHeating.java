@@ -64,7 +64,7 @@ public final class ShortTimeHeating implements Check {
         for (Wire wire : at.wiring().wires()) {
             double usual = Math.abs(average.amps(wire));
             double amps = screen.map(flow -> Math.abs(flow.amps(wire))).orElse(Double.POSITIVE_INFINITY);
-            boolean carries = usual > 0 || amps > 0 && screen.isPresent();
+            boolean carries = usual > 0 || (amps > 0 && screen.isPresent());
             if (carries
                     && rises(amps, usual)
                     && Overload.over(amps, rules.ampacity(wire).low())) {
@@ -122,9 +122,9 @@ public final class ShortTimeHeating implements Check {
                 && seconds.getAsDouble() <= at.limit(Thresholds.PEAK_BRIEF).value()
                 && wire.areaMm2().isKnown();
         return !Overload.over(amps, rules.ampacity(wire).low())
-                || brief
+                || (brief
                         && kelvin(amps, wire.areaMm2().or(1.0), seconds.getAsDouble())
-                                <= at.limit(Thresholds.PEAK_RISE).value();
+                                <= at.limit(Thresholds.PEAK_RISE).value());
     }
 
     /** What is missing to say that a conductor gets too hot. */
