@@ -85,8 +85,8 @@ public final class ZeroShift implements Check {
                 continue;
             }
             boolean clear = screen.isPresent()
-                    && lift(screen.get(), link) - lowest.get(returns.island(link.zeroA())) <= warn(at, link)
-                    && lift(screen.get(), link.turned()) - lowest.get(returns.island(link.zeroB())) <= warn(at, link)
+                    && lift(screen.get(), link) - lowest.getOrDefault(returns.island(link.zeroA()), 0.0) <= warn(at, link)
+                    && lift(screen.get(), link.turned()) - lowest.getOrDefault(returns.island(link.zeroB()), 0.0) <= warn(at, link)
                     && shift(average, link) <= warn(at, link)
                     && average.assumed().isEmpty();
             if (clear) {

@@ -1,7 +1,7 @@
 package ringout.check.power;
 
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import ringout.check.form.Figures;
@@ -56,7 +56,7 @@ final class ZeroShiftDraft {
                 .seen(wiring.unit(link.a()))
                 .seen(wiring.unit(link.b()));
         for (Wire wire : wires) {
-            if (wire == wires.get(0)) {
+            if (wire.index() == wires.get(0).index()) {
                 draft.at(wire.lead()).input(wire.lengthMm()).input(wire.areaMm2());
             } else if (size(volts, wire) > shift / GOOD_PART) {
                 draft.cause(wire.lead().id());
@@ -75,7 +75,7 @@ final class ZeroShiftDraft {
 
     /** Volts lost in each conductor of the way, positive where they add to the shift. */
     private static Map<Wire, Double> volts(Situation at, ZeroLink link, List<Wire> way, PowerFlow flow) {
-        Map<Wire, Double> volts = new IdentityHashMap<>();
+        Map<Wire, Double> volts = new LinkedHashMap<>();
         double sign = Math.signum(flow.volts(link.zeroA(), link.zeroB()).orElse(1));
         int unit = at.wiring().unitOf(link.zeroA());
         for (Wire wire : way) {

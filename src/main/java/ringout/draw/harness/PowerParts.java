@@ -44,8 +44,8 @@ final class PowerParts {
 
     static boolean isFuse(Part part) {
         return part.origin() instanceof Part.LeadFuse
-                || part.origin() instanceof Part.Inner inner
-                        && inner.part().kind().is(PartKind.FUSE);
+                || (part.origin() instanceof Part.Inner inner
+                        && inner.part().kind().is(PartKind.FUSE));
     }
 
     /** The rating of a fuse, or of another part that has one. */
@@ -84,7 +84,7 @@ final class PowerParts {
                 int edge = live.slotEdge(s);
                 boolean part = wiring.kind(edge) == EdgeKind.PART;
                 if (by.containsKey(live.slotVertex(s))
-                        || part && !Ties.isTie(wiring.parts().get(wiring.ref(edge)))) {
+                        || (part && !Ties.isTie(wiring.parts().get(wiring.ref(edge))))) {
                     continue;
                 }
                 List<Wire> more = new ArrayList<>(wires);

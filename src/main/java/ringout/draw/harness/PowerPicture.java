@@ -286,7 +286,7 @@ final class PowerPicture {
             Optional<TreeLink> beside = next.flatMap(n -> parts.links().stream()
                     .filter(link -> link.to().equals(board(n.pin())))
                     .findFirst());
-            if (beside.isPresent() && alike(beside.get().from(), id)) {
+            if (next.isPresent() && beside.isPresent() && alike(beside.get().from(), id)) {
                 link(id, beside.get().to(), next.get().wires(), next.get().through(), false);
             } else {
                 next.ifPresent(n -> notes.add(

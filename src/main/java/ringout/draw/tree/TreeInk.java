@@ -27,6 +27,7 @@ import ringout.draw.style.Palette;
 import ringout.draw.style.Print;
 
 /** The ink of a tree. */
+@SuppressWarnings("NullAway") // every key asked for is an id of the same scene, which was placed before
 final class TreeInk {
     private final TreePlaced placed;
     private final TreeScene scene;

@@ -23,6 +23,7 @@ import ringout.draw.paper.Area;
  * @param labelEnd of every link, where its label ends, mm
  * @param cellWidths of the columns of the leaves, the name first
  */
+@SuppressWarnings("NullAway") // every key asked for is an id of the same scene, which was put before
 record TreePlaced(
         TreeScene scene,
         boolean brief,
@@ -211,7 +212,7 @@ record TreePlaced(
                     boxes.put(node.id(), new Area(leafX, middles.get(node.id()) - ROW / 2, leafWidth, ROW));
                 }
             }
-            return Optional.of(finish(cells, spare, leafX));
+            return Optional.of(finish(cells, spare));
         }
 
         /** Spreads half of the free width over the columns, so that the lines are of like length. */
@@ -272,7 +273,7 @@ record TreePlaced(
             return widths;
         }
 
-        private TreePlaced finish(List<Double> cells, double spare, double leafX) {
+        private TreePlaced finish(List<Double> cells, double spare) {
             boxes.replaceAll(
                     (id, box) -> new Area(box.x(), box.y() + Math.min(spare / 2, 20), box.width(), box.height()));
             Map<String, Double> levels = new HashMap<>();
