@@ -3,7 +3,6 @@ package ringout.check.power;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -149,15 +148,15 @@ final class OwnPeaks {
      * @param slackV what the way may be lifted above the average in V
      */
     Optional<Peak> most(Map<Integer, Double> ohms, double slackV) {
-        Map<PlacedLoad, Double> lifts = new IdentityHashMap<>();
+        Map<Integer, Double> lifts = new HashMap<>();
         Optional<PlacedLoad> most = Optional.empty();
         for (Map.Entry<Integer, Double> lead : ohms.entrySet()) {
             for (PlacedLoad load : behind(lead.getKey())) {
-                double lift = lifts.merge(load, MARGIN * rise(load) * lead.getValue(), Double::sum);
-                most = most.isEmpty() || lift > lifts.get(most.get()) ? Optional.of(load) : most;
+                double lift = lifts.merge(load.index(), MARGIN * rise(load) * lead.getValue(), Double::sum);
+                most = most.isEmpty() || lift > lifts.getOrDefault(most.get().index(), 0.0) ? Optional.of(load) : most;
             }
         }
-        if (most.isEmpty() || lifts.get(most.get()) <= slackV) {
+        if (most.isEmpty() || lifts.getOrDefault(most.get().index(), 0.0) <= slackV) {
             return Optional.empty();
         }
         List<Peak> solved = new ArrayList<>();

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import ringout.check.form.Figures;
@@ -223,7 +224,7 @@ final class ReturnPicture {
         String least = way == null
                 ? "?"
                 : way.way().bottleneck().map(wire -> wire.lead().id()).orElse("-");
-        Wire wire = above.get(unit).wire();
+        Wire wire = Objects.requireNonNull(above.get(unit)).wire();
         List<String> ownLine = own.equals(NOTHING) ? List.of() : List.of("own " + own + " A");
         List<String> lines = new ArrayList<>(ownLine);
         lines.add("widest " + width + " A at " + least);
