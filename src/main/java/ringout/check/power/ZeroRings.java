@@ -112,8 +112,8 @@ final class ZeroRings {
         for (Lead lead : at.aircraft().leads()) {
             for (Beside beside : lead.beside()) {
                 Lead other = byId.get(beside.lead());
-                boolean far = beside.lengthMm().isKnown() && beside.lengthMm().or(0.0) <= stretch.value()
-                        || beside.gapMm().isKnown() && beside.gapMm().or(0.0) > NEAR_MM;
+                boolean far = (beside.lengthMm().isKnown() && beside.lengthMm().or(0.0) <= stretch.value())
+                        || (beside.gapMm().isKnown() && beside.gapMm().or(0.0) > NEAR_MM);
                 if (other != null && !far) {
                     note(lead, other, beside);
                     note(other, lead, beside);

@@ -85,8 +85,10 @@ public final class ZeroShift implements Check {
                 continue;
             }
             boolean clear = screen.isPresent()
-                    && lift(screen.get(), link) - lowest.getOrDefault(returns.island(link.zeroA()), 0.0) <= warn(at, link)
-                    && lift(screen.get(), link.turned()) - lowest.getOrDefault(returns.island(link.zeroB()), 0.0) <= warn(at, link)
+                    && lift(screen.get(), link) - lowest.getOrDefault(returns.island(link.zeroA()), 0.0)
+                            <= warn(at, link)
+                    && lift(screen.get(), link.turned()) - lowest.getOrDefault(returns.island(link.zeroB()), 0.0)
+                            <= warn(at, link)
                     && shift(average, link) <= warn(at, link)
                     && average.assumed().isEmpty();
             if (clear) {
