@@ -27,9 +27,10 @@ final class Absurd {
         } else if (value instanceof PinMap map) {
             others.add(turned(map));
         } else if (value instanceof Enum<?> word) {
-            Object[] words = word.getDeclaringClass().getEnumConstants();
-            others.add(words[(word.ordinal() + 1) % words.length]);
-            others.add(words[(word.ordinal() + words.length / 2) % words.length]);
+            List<Object> words = List.of(word.getDeclaringClass().getEnumConstants());
+            int at = words.indexOf(word);
+            others.add(words.get((at + 1) % words.size()));
+            others.add(words.get((at + words.size() / 2) % words.size()));
         } else {
             others.add(value + "X");
         }
