@@ -1,6 +1,7 @@
 package ringout.seeded;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import ringout.model.Awg;
 import ringout.model.Datum;
@@ -27,7 +28,7 @@ final class Absurd {
         } else if (value instanceof PinMap map) {
             others.add(turned(map));
         } else if (value instanceof Enum<?> word) {
-            List<Object> words = List.of(word.getDeclaringClass().getEnumConstants());
+            List<?> words = Arrays.asList(word.getDeclaringClass().getEnumConstants());
             int at = words.indexOf(word);
             others.add(words.get((at + 1) % words.size()));
             others.add(words.get((at + words.size() / 2) % words.size()));
