@@ -33,6 +33,7 @@ class CheckCommandTest {
     void aCleanAircraftEndsWithZeroInUnderTenLines(String sample) {
         assertEquals(ExitStatus.CLEAN, run("check", sample, "--today", "2026-01-01"), out.toString());
         assertTrue(out.toString().lines().count() < 10, out.toString());
+        assertFalse(out.toString().matches("(?s).*: S[123] .*"), out.toString());
         assertEquals("", err.toString());
     }
 
@@ -40,7 +41,8 @@ class CheckCommandTest {
     void theFirstLineCounts() {
         run("check", "samples/linewarden");
         assertTrue(
-                out.toString().matches("(?s)\\d+ passed, 0 findings, \\d+ could not be decided\n.*"), out.toString());
+                out.toString().matches("(?s)\\d+ passed, \\d+ findings?, \\d+ could not be decided\n.*"),
+                out.toString());
     }
 
     @Test
@@ -120,7 +122,12 @@ class CheckCommandTest {
         out.getBuffer().setLength(0);
         assertEquals(ExitStatus.FINDINGS, run("check", mended.toString(), "--format", "line"));
         assertEquals(
-                1, out.toString().lines().filter(line -> line.contains(": S")).count(), out.toString());
+                1,
+                out.toString()
+                        .lines()
+                        .filter(line -> line.matches(".*: S[123] .*"))
+                        .count(),
+                out.toString());
         assertTrue(out.toString().contains("S2 A08"), out.toString());
         assertEquals(ExitStatus.WRONG_INPUT, run("check", own.toString(), "--repair", mended.toString()));
         assertTrue(err.toString().contains("there is something already"), err.toString());
