@@ -50,6 +50,7 @@ final class DrawCommand implements Callable<Integer> {
         drawings.addTo(files, format);
         files.write();
         files.names().forEach(name -> spec.commandLine().getOut().println(folder.resolve(name)));
+        drawings.missing().forEach(line -> spec.commandLine().getErr().println("ringout: " + line));
         drawings.refused().forEach(line -> spec.commandLine().getErr().println("ringout: " + line));
         return drawings.refused().isEmpty() ? ExitStatus.CLEAN : ExitStatus.DEFECT;
     }

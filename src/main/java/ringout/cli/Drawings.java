@@ -39,11 +39,14 @@ final class Drawings {
     private record Named(String name, SvgOutcome outcome) {}
 
     private final List<Named> sheets;
+    private final List<String> missing;
 
     /** Draws the sheets of one state. */
     Drawings(Circuit circuit, Report report, Kind kind) {
         String hash = Fingerprint.of(circuit.wiring().aircraft());
-        sheets = SheetSet.of(circuit, report, hash).stream()
+        List<SheetSet.Numbered> set = SheetSet.of(circuit, report, hash);
+        missing = kind == Kind.ALL ? SheetSet.missing(circuit, set) : List.of();
+        sheets = set.stream()
                 .filter(sheet ->
                         kind == Kind.ALL || kind.name().equals(sheet.kind().name()))
                 .map(sheet -> new Named(sheet.name(), SvgOutcome.of(sheet.sheet())))
@@ -62,6 +65,11 @@ final class Drawings {
                 }
             }
         }
+    }
+
+    /** Sheets there ought to be and are not, and why. */
+    List<String> missing() {
+        return missing.stream().map(sheet -> "not drawn: " + sheet).toList();
     }
 
     /** Sheets that were not written, and why. */

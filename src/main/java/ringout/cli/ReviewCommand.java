@@ -56,6 +56,7 @@ final class ReviewCommand implements Callable<Integer> {
         LoadsCommand.addTo(files, circuits.get(0));
         drawings.addTo(files, Drawings.Format.ALL);
         files.write();
+        drawings.missing().forEach(line -> spec.commandLine().getErr().println("ringout: " + line));
         List<String> refused = new ArrayList<>(drawings.refused());
         refused.forEach(line -> spec.commandLine().getErr().println("ringout: " + line));
         return refused.isEmpty() ? question.status(report) : ExitStatus.DEFECT;

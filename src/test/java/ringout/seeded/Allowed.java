@@ -8,7 +8,8 @@ import java.util.regex.Pattern;
 final class Allowed {
     /**
      * Checks that weigh solved currents against ratings: every resistance of the aircraft has a share in each of them, and an
-     * absurd one moves currents everywhere. Their own fixtures hold them against missing data.
+     * absurd one moves currents everywhere. They are not held here against missing data:
+     * what they are silent about is known in part only.
      */
     private static final Pattern WEIGHING = Pattern.compile("P1[1-6]|P2[2-9]|P3[0-8]");
 

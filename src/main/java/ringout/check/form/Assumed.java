@@ -6,8 +6,8 @@ import ringout.model.Origin;
 
 /** Whether a verdict hangs on a value nobody has measured or read: it turns when an assumed input moves by 20 %. */
 public final class Assumed {
-    private static final double LESS = 0.8;
-    private static final double MORE = 1.2;
+    /** How far an assumed input is moved either way: 20 %. */
+    public static final double MOVE = 0.2;
 
     private Assumed() {}
 
@@ -22,6 +22,6 @@ public final class Assumed {
             return false;
         }
         boolean now = above.applyAsDouble(1) > 0;
-        return now != above.applyAsDouble(LESS) > 0 || now != above.applyAsDouble(MORE) > 0;
+        return now != above.applyAsDouble(1 - MOVE) > 0 || now != above.applyAsDouble(1 + MOVE) > 0;
     }
 }

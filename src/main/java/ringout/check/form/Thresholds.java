@@ -152,6 +152,9 @@ public final class Thresholds {
     /** Longest stretch of a 0V loop along a power lead. */
     public static final Threshold LOOP_BESIDE = new Threshold("loop.beside", 100, "mm", "common practice, no source");
 
+    /** How near a power lead a 0V loop must run to take up its field. */
+    public static final Threshold LOOP_NEAR = new Threshold("loop.near", 20, "mm", "common practice, no source");
+
     /** Longest I2C wire. */
     public static final Threshold I2C_LENGTH = new Threshold("i2c.length", 500, "mm", "common practice, no source");
 
@@ -242,6 +245,7 @@ public final class Thresholds {
                 PACK_RATE,
                 LOOP_AREA,
                 LOOP_BESIDE,
+                LOOP_NEAR,
                 AMPACITY_SHARE,
                 PEAK_RISE,
                 PEAK_BRIEF,

@@ -11,6 +11,7 @@ import java.util.TreeSet;
 import java.util.function.BiPredicate;
 import java.util.stream.Collectors;
 import ringout.check.form.Situation;
+import ringout.check.form.Thresholds;
 import ringout.model.Event;
 import ringout.solve.power.LoadCase;
 import ringout.solve.power.OperatingPoint;
@@ -75,8 +76,7 @@ final class Cases {
         List<Solved> all = new ArrayList<>();
         for (Event event : events) {
             boolean lasting = event.loads().stream()
-                    .anyMatch(load ->
-                            load.seconds().known().filter(s -> s <= SECONDS).isEmpty());
+                    .anyMatch(load -> load.seconds().known().filter(this::brief).isEmpty());
             solved("during " + event.name(), lasting, LoadCase.AVERAGE.during(event))
                     .ifPresent(all::add);
         }
@@ -136,14 +136,15 @@ final class Cases {
                         run -> first.contains(run.load().unit())));
     }
 
-    private static Solved lasting(LoadRun run, Solved solved) {
-        boolean lasting =
-                run.load().load().peakS().known().filter(s -> s <= SECONDS).isEmpty();
+    private Solved lasting(LoadRun run, Solved solved) {
+        boolean lasting = run.load().load().peakS().known().filter(this::brief).isEmpty();
         return new Solved(solved.words(), lasting, solved.flow());
     }
 
-    /** Up to here a peak is a matter of seconds. */
-    private static final double SECONDS = 10;
+    /** Whether a peak of so many seconds is short enough for the limits of short peaks. */
+    private boolean brief(double seconds) {
+        return seconds <= at.limit(Thresholds.PEAK_BRIEF).value();
+    }
 
     private Optional<Solved> solved(String words, boolean lasting, LoadCase of) {
         return at.operatingPoint(of.with(charge)) instanceof PowerFlow flow

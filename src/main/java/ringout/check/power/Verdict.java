@@ -1,5 +1,7 @@
 package ringout.check.power;
 
+import ringout.check.form.Assumed;
+
 /**
  * A current or another figure held against a limit, and whether an assumed input decides: when what is assumed moves by
  * 20 % and the verdict turns.
@@ -10,8 +12,6 @@ package ringout.check.power;
  * @param assumedLimit whether the limit is an assumed one
  */
 record Verdict(double value, double limit, double assumedPart, boolean assumedLimit) {
-    private static final double MOVE = 0.2;
-
     /** What a solved current may differ by from the sum of its loads. */
     private static final double ROUNDING = 1e-6;
 
@@ -25,7 +25,7 @@ record Verdict(double value, double limit, double assumedPart, boolean assumedLi
         if (assumedPart == 0 && !assumedLimit) {
             return false;
         }
-        double sign = exceeds() ? -MOVE : MOVE;
+        double sign = exceeds() ? -Assumed.MOVE : Assumed.MOVE;
         double moved = value * (1 + sign * assumedPart);
         double against = assumedLimit ? limit * (1 - sign) : limit;
         return (moved > against * (1 + ROUNDING)) != exceeds();

@@ -20,6 +20,8 @@ import ringout.graph.Wire;
 import ringout.graph.power.PlacedLoad;
 import ringout.graph.power.PowerGraph;
 import ringout.solve.power.PackCharge;
+import ringout.solve.rating.AircraftChart;
+import ringout.solve.rating.WireRules;
 
 /**
  * Too much voltage lost in the leads of a load.
@@ -30,7 +32,8 @@ import ringout.solve.power.PackCharge;
  * <p>Formula: volts at the poles of the pack stack or regulator less volts at the load, solved over the whole network: leads
  * out and back, contacts, clamps, fuses, switches. Judged with all loads at their average, in each declared event, and with the
  * unit at its peak while all others draw their average. Limit 5 percent while it lasts, 8 percent for peaks of 10 s at
- * most; a peak without a stated duration is held as lasting.
+ * most; a peak without a stated duration is held as lasting. By the aircraft chart, in volts: 0.5 and 1 at 14 V, 1 and 2 at 28 V,
+ * in proportion between.
  *
  * <p>Does not see: what the pack itself loses (P18), rises of contact resistance with age, temperature other than 20 degC
  * of the conductors.
@@ -73,8 +76,9 @@ public final class VoltageDrop implements Check {
         Optional<Cases.Solved> worst = Optional.empty();
         for (Cases.Solved one : cases) {
             boolean worse = worst.isEmpty()
-                    || part(run, one) / limit(at, one).value()
-                            > part(run, worst.get()) / limit(at, worst.get()).value();
+                    || part(run, one) / limit(at, run, one).value()
+                            > part(run, worst.get())
+                                    / limit(at, run, worst.get()).value();
             worst = worse ? Optional.of(one) : worst;
         }
         Cases.Solved one = worst.orElseThrow();
@@ -94,10 +98,16 @@ public final class VoltageDrop implements Check {
     private static boolean hangsOnContacts(Situation at, LoadRun run, Cases.Solved one) {
         double sure = run.drop(one.flow()).orElse(0)
                 - run.openContacts(at, one.flow()).volts();
-        return 100 * sure <= limit(at, one).value() * run.poles(one.flow()).orElse(0);
+        return 100 * sure <= limit(at, run, one).value() * run.poles(one.flow()).orElse(0);
     }
 
-    private static Threshold limit(Situation at, Cases.Solved one) {
+    /** Of the aircraft chart the volts of its table, else the project's limits in percent. */
+    private static Threshold limit(Situation at, LoadRun run, Cases.Solved one) {
+        double poles = run.poles(one.flow()).orElse(0);
+        if (WireRules.of(at.aircraft()) instanceof AircraftChart chart && poles > 0) {
+            double percent = 100 * chart.allowedDropV(poles, one.lasting()) / poles;
+            return new Threshold("drop.chart", percent, "%", chart.title() + ", AC 43.13-1B table 11-6");
+        }
         return at.limit(one.lasting() ? Thresholds.DROP_LASTING : Thresholds.DROP_SECONDS);
     }
 
@@ -109,12 +119,12 @@ public final class VoltageDrop implements Check {
     }
 
     private static boolean over(Situation at, LoadRun run, Cases.Solved one) {
-        return part(run, one) > limit(at, one).value();
+        return part(run, one) > limit(at, run, one).value();
     }
 
     private static Draft draft(Situation at, LoadRun run, Cases.Solved one) {
         String name = run.name(at);
-        Threshold limit = limit(at, one);
+        Threshold limit = limit(at, run, one);
         double drop = run.drop(one.flow()).orElse(0);
         double poles = run.poles(one.flow()).orElse(0);
         Optional<Wire> worst = run.worst(at, one.flow());

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import ringout.check.form.Situation;
 import ringout.check.form.Threshold;
+import ringout.check.form.Thresholds;
 import ringout.graph.Wire;
 import ringout.graph.Wiring;
 import ringout.graph.index.CycleBasis;
@@ -26,13 +27,13 @@ import ringout.model.Unit;
 
 /** Finds the independent loops of 0V wires over leads whose route is given. */
 final class ZeroRings {
-    private static final double HIGH_A = 20;
-    private static final double NEAR_MM = 20;
     private static final double MM2_IN_CM2 = 100;
 
     private final Situation at;
     private final Wiring wiring;
     private final Threshold stretch;
+    private final Threshold high;
+    private final Threshold close;
     private final Map<Integer, Integer> vertices = new HashMap<>();
     private final List<Integer> units = new ArrayList<>();
     private final List<Wire> edges = new ArrayList<>();
@@ -47,6 +48,8 @@ final class ZeroRings {
         this.at = at;
         this.wiring = at.wiring();
         this.stretch = stretch;
+        this.high = at.limit(Thresholds.PAIR_BESIDE_CURRENT);
+        this.close = at.limit(Thresholds.LOOP_NEAR);
         collect();
         if (!edges.isEmpty()) {
             neighbours();
@@ -113,7 +116,7 @@ final class ZeroRings {
             for (Beside beside : lead.beside()) {
                 Lead other = byId.get(beside.lead());
                 boolean far = (beside.lengthMm().isKnown() && beside.lengthMm().or(0.0) <= stretch.value())
-                        || (beside.gapMm().isKnown() && beside.gapMm().or(0.0) > NEAR_MM);
+                        || (beside.gapMm().isKnown() && beside.gapMm().or(0.0) > close.value());
                 if (other != null && !far) {
                     note(lead, other, beside);
                     note(other, lead, beside);
@@ -125,13 +128,13 @@ final class ZeroRings {
     private void note(Lead lead, Lead power, Beside beside) {
         double amps = Math.max(power.averageA().or(0.0), power.peakA().or(0.0));
         boolean unknown = power.peakA().isMissing() && power.kind().is(LeadKind.POWER);
-        if (amps <= HIGH_A && unknown) {
+        if (amps <= high.value() && unknown) {
             untold.computeIfAbsent(lead.id(), key -> new TreeSet<>()).add("peak current of " + power.id());
-        } else if (amps > HIGH_A
+        } else if (amps > high.value()
                 && (beside.lengthMm().isMissing() || beside.gapMm().isMissing())) {
             untold.computeIfAbsent(lead.id(), key -> new TreeSet<>())
                     .add("length and distance of " + lead.id() + " beside " + power.id());
-        } else if (amps > HIGH_A) {
+        } else if (amps > high.value()) {
             near.computeIfAbsent(lead.id(), key -> new ArrayList<>())
                     .add(new ZeroRing.Near(
                             lead,

@@ -10,6 +10,8 @@ import ringout.draw.tree.TreeDrawing;
 import ringout.draw.wiring.WiringDrawing;
 import ringout.finding.Report;
 import ringout.graph.Circuit;
+import ringout.graph.bus.Buses;
+import ringout.graph.power.PowerGraph;
 
 /**
  * All sheets of an aircraft in one state, numbered through: the wiring sheets, the bus diagrams, the power tree and the
@@ -67,6 +69,32 @@ public final class SheetSet {
         back.ifPresent(tree -> sheets.add(new Numbered(
                 Kind.RETURN, "return", tree.numbered(sheets.size() + 1, all).sheet())));
         return sheets;
+    }
+
+    /** What the set lacks, in words: a bus or a tree that no sheet holds, or of which nothing can be computed. */
+    public static List<String> missing(Circuit circuit, List<Numbered> sheets) {
+        List<String> missing = new ArrayList<>();
+        long wired = Buses.of(circuit).segments().stream()
+                .filter(segment -> !segment.links().isEmpty())
+                .count();
+        long drawn = count(sheets, Kind.BUS);
+        if (drawn < wired) {
+            missing.add((wired - drawn) + " of " + wired + " bus diagrams: larger than the largest sheet");
+        }
+        if (!PowerGraph.of(circuit).loads().isEmpty()) {
+            String why = ": nothing flows that could be computed, or it is larger than the largest sheet";
+            if (count(sheets, Kind.POWER) == 0) {
+                missing.add("power tree" + why);
+            }
+            if (count(sheets, Kind.RETURN) == 0) {
+                missing.add("return diagram" + why);
+            }
+        }
+        return missing;
+    }
+
+    private static long count(List<Numbered> sheets, Kind kind) {
+        return sheets.stream().filter(sheet -> sheet.kind() == kind).count();
     }
 
     /** Sheets of one system are told apart in their titles. */

@@ -11,7 +11,7 @@ import ringout.model.Unit;
 
 /** Addresses and indexes set to what the row of like units leaves open, else to the next free one. */
 final class AddressMoves implements Move {
-    /** Highest node address offered: the smallest range in common use (DroneCAN specification: 126 and 127 are for tools). */
+    /** Highest node address offered: the smallest range in common use (DroneCAN specification, from memory: 126 and 127 are for tools). */
     private static final int HIGHEST = 125;
 
     @Override

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.stream.Stream;
 import ringout.model.Lead;
 
-/** Fuses of other sizes: blade fuse ratings in common use (ISO 8820-3). */
+/** Fuses of other sizes: blade fuse ratings in common use (ISO 8820-3, from memory). */
 final class FuseMoves implements Move {
     private static final double[] SIZES = {1, 2, 3, 4, 5, 7.5, 10, 15, 20, 25, 30, 35, 40, 50, 60, 70, 80, 100};
 

@@ -128,7 +128,12 @@ public record AircraftChart() implements WireRules {
         return size(wire, ChartProtector.largest(wire, kind).isPresent());
     }
 
-    @Override
+    /**
+     * {@return the voltage in V that may be lost on the way out and back}
+     *
+     * @param nominalV nominal voltage of the system in V
+     * @param continuous whether the load is a lasting one, or of seconds
+     */
     public double allowedDropV(double nominalV, boolean continuous) {
         return VoltageDropTable.allowedV(nominalV, continuous);
     }

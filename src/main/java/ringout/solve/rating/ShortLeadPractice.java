@@ -11,9 +11,6 @@ import ringout.graph.wire.WireTable;
  * fuse or breaker up to that current; 5 % of the voltage may drop continuously, 8 % for seconds. Common practice, no source.
  */
 public record ShortLeadPractice() implements WireRules {
-    private static final double CONTINUOUS_DROP = 0.05;
-    private static final double SHORT_DROP = 0.08;
-
     @Override
     public String title() {
         return "short-lead practice";
@@ -52,10 +49,5 @@ public record ShortLeadPractice() implements WireRules {
     @Override
     public List<Gap> missing(Wire wire, Protector kind) {
         return missing(wire);
-    }
-
-    @Override
-    public double allowedDropV(double nominalV, boolean continuous) {
-        return nominalV * (continuous ? CONTINUOUS_DROP : SHORT_DROP);
     }
 }

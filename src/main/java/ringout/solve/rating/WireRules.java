@@ -43,14 +43,6 @@ public sealed interface WireRules permits ShortLeadPractice, AircraftChart {
     /** Data that would close the band of the protector. */
     List<Gap> missing(Wire wire, Protector kind);
 
-    /**
-     * {@return the voltage in V that may be lost on the way out and back}
-     *
-     * @param nominalV nominal voltage of the system in V
-     * @param continuous whether the load is a lasting one, or of seconds
-     */
-    double allowedDropV(double nominalV, boolean continuous);
-
     /** The other set. */
     default WireRules other() {
         return this instanceof AircraftChart ? new ShortLeadPractice() : new AircraftChart();

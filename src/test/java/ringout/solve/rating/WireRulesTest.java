@@ -18,7 +18,7 @@ import ringout.graph.wire.Ampacity;
 class WireRulesTest {
     private static final double EXACT = 1e-9;
     private static final WireRules SHORT = new ShortLeadPractice();
-    private static final WireRules CHART = new AircraftChart();
+    private static final AircraftChart CHART = new AircraftChart();
 
     private static Wire wire(String fields) {
         return circuit(read(
@@ -150,12 +150,6 @@ class WireRulesTest {
     }
 
     /** 5 % continuous, 8 % for seconds: common practice, no source. */
-    @Test
-    void dropOfShortLeads() {
-        assertEquals(0.6, SHORT.allowedDropV(12, true), EXACT);
-        assertEquals(0.96, SHORT.allowedDropV(12, false), EXACT);
-    }
-
     @Test
     void eachSetNamesItself() {
         Wire wire = wire("\"awg\": 16, \"loadedInBundle\": 2, \"insulationC\": 200, \"ambientC\": 50");
