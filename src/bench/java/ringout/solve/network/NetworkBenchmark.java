@@ -137,9 +137,10 @@ public final class NetworkBenchmark {
 
     private NetworkSolution scenarios(int count, ResistiveNetwork[] states) {
         NetworkStructure shared = NetworkStructure.of(network);
-        NetworkSolution last = shared.factorise(states[0]).solve();
+        FactorisedNetwork first = shared.factorise(states[0]);
+        NetworkSolution last = first.solve();
         for (int i = 1; i < count; i++) {
-            last = shared.factorise(states[i]).solve();
+            last = first.with(states[i]).solve();
         }
         return last;
     }

@@ -3,6 +3,7 @@ package ringout.solve.dc;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import ringout.solve.dc.DcElement.Diode;
 import ringout.solve.dc.DcElement.Load;
 import ringout.solve.dc.DcElement.Regulator;
@@ -36,6 +37,7 @@ final class CircuitNetwork {
     private final int[] draw;
     private final int[] drawElement;
     private final int[] switched;
+    private @Nullable FactorisedNetwork base;
 
     private CircuitNetwork(DcCircuit circuit, Optional<NetworkStructure> like) {
         this.circuit = circuit;
@@ -147,7 +149,17 @@ final class CircuitNetwork {
                 ohms[branch[e]] = offOhms;
             }
         }
-        return structure.factorise(network.withOhms(ohms));
+        return base().with(network.withOhms(ohms));
+    }
+
+    /** The network with all switched elements on: what is off in some state differs from it in little. */
+    private FactorisedNetwork base() {
+        FactorisedNetwork known = base;
+        if (known == null) {
+            known = structure.factorise(network);
+            base = known;
+        }
+        return known;
     }
 
     /** {@return the source voltages of the network with all regulators at their set voltage} */

@@ -41,6 +41,13 @@ final class Conductances {
         set(place, place < mutual.length ? others.mutual[place] : others.toDatum[place - mutual.length]);
     }
 
+    /** Puts the conductances of a column where it is eliminated from. */
+    void load(Factor factor, int column) {
+        int first = factor.shape.columnStart[column];
+        System.arraycopy(mutual, first, factor.share, first, factor.shape.columnStart[column + 1] - first);
+        factor.shunt[column] = toDatum[column];
+    }
+
     /** {@return conductance between the two positions of each entry; 0 for fill} */
     double[] mutual() {
         return mutual;

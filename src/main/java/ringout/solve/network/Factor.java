@@ -136,15 +136,18 @@ final class Factor {
         }
     }
 
-    /** Computes one column anew from the network's conductances and the finished columns that reach it. */
-    void eliminate(int j, Conductances g, double[] scratch) {
+    /**
+     * Computes one column anew from the finished columns that reach it. {@link #share} and {@link #shunt} of the column hold
+     * the network's own conductances when it is called.
+     */
+    void eliminate(int j, double[] scratch) {
         int first = shape.columnStart[j];
         int end = shape.columnStart[j + 1];
         int[] row = shape.row;
         for (int p = first; p < end; p++) {
-            scratch[row[p]] = g.mutual()[p];
+            scratch[row[p]] = share[p];
         }
-        double ground = g.toDatum()[j];
+        double ground = shunt[j];
         for (int q = shape.rowStart[j]; q < shape.rowStart[j + 1]; q++) {
             int k = shape.rowColumn[q];
             int entry = shape.rowEntry[q];

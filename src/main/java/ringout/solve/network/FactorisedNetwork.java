@@ -26,6 +26,17 @@ public final class FactorisedNetwork {
         return NetworkStructure.of(network).factorise(network);
     }
 
+    /**
+     * Factorises other values on the same connections. Where few resistances differ, as between the states of an aircraft,
+     * only what they reach is computed anew.
+     *
+     * @param values a network derived from the one factorised here by other values
+     * @return its factorisation
+     */
+    public FactorisedNetwork with(ResistiveNetwork values) {
+        return structure.factorise(values, this);
+    }
+
     /** {@return the solution for the source voltages and injected currents of the network itself} */
     public NetworkSolution solve() {
         return solve(values);

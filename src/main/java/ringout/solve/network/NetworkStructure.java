@@ -1,5 +1,6 @@
 package ringout.solve.network;
 
+import org.jspecify.annotations.Nullable;
 import ringout.graph.index.UnionFind;
 
 /**
@@ -28,6 +29,9 @@ public final class NetworkStructure {
     private int pieces;
     private final Islands whole;
 
+    /** Made when first asked for: who factorises once does not need them. */
+    private @Nullable Places places;
+
     private NetworkStructure(ResistiveNetwork network) {
         this.network = network;
         Points points = Points.of(network);
@@ -47,7 +51,7 @@ public final class NetworkStructure {
             int u = unknown[point[v]];
             position[v] = u < 0 ? AT_DATUM : symbolic.tree.position[u];
         }
-        place = places();
+        place = placesOfElements();
         pieceAt = new int[symbolic.size];
         for (int v = 0; v < position.length; v++) {
             pieces = Math.max(pieces, piece(v) + 1);
@@ -71,7 +75,19 @@ public final class NetworkStructure {
      */
     public FactorisedNetwork factorise(ResistiveNetwork values) {
         requireSameConnections(values);
-        Factor factor = Factor.of(symbolic, Conductances.of(this, values));
+        return factorised(values, Factor.of(symbolic, Conductances.of(this, values)));
+    }
+
+    /** Factorises other values, of which a base that was factorised before may have most. */
+    FactorisedNetwork factorise(ResistiveNetwork values, FactorisedNetwork base) {
+        requireSameConnections(values);
+        IntRow changed = FewChanges.changed(base.network(), values);
+        return FewChanges.worthIt(changed, values)
+                ? factorised(values, FewChanges.of(base, values, changed))
+                : factorise(values);
+    }
+
+    private FactorisedNetwork factorised(ResistiveNetwork values, Factor factor) {
         Islands islands = factor.reachesDatumEverywhere() ? whole : Islands.of(this, factor, whole);
         return new FactorisedNetwork(this, values, factor, islands);
     }
@@ -101,7 +117,7 @@ public final class NetworkStructure {
         return same;
     }
 
-    private int[] places() {
+    private int[] placesOfElements() {
         int[] places = new int[network.elements()];
         for (int e = 0; e < places.length; e++) {
             int i = position[network.from(e)];
@@ -115,6 +131,16 @@ public final class NetworkStructure {
             }
         }
         return places;
+    }
+
+    /** {@return which elements add to the same conductance} */
+    Places places() {
+        Places known = places;
+        if (known == null) {
+            known = Places.ofElements(this);
+            places = known;
+        }
+        return known;
     }
 
     /** {@return the network the structure was made from} */

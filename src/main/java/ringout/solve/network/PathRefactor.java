@@ -30,7 +30,7 @@ final class PathRefactor {
     PathRefactor(NetworkSolution solution) {
         this.solution = solution;
         structure = solution.factorised().structure();
-        places = Places.ofElements(structure);
+        places = structure.places();
         baseConductances = Conductances.of(structure, solution.factorised().network());
         conductances = Conductances.of(structure, solution.factorised().network());
         base = solution.factorised().factor();
@@ -100,7 +100,8 @@ final class PathRefactor {
     }
 
     private void recompute(int k) {
-        work.eliminate(k, conductances, scratch);
+        conductances.load(work, k);
+        work.eliminate(k, scratch);
         double amps = injected[k];
         for (int q = base.shape.rowStart[k]; q < base.shape.rowStart[k + 1]; q++) {
             amps += work.share[base.shape.rowEntry[q]] * arrived[base.shape.rowColumn[q]];
