@@ -18,7 +18,10 @@ import ringout.check.address.SharedIdentity;
 import ringout.check.address.TimerConflict;
 import ringout.check.build.PlugOrder;
 import ringout.check.form.Check;
+import ringout.check.installation.KeyOrCountDiffers;
+import ringout.check.installation.LeadLength;
 import ringout.check.installation.MixedClampSizes;
+import ringout.check.installation.PlugDoesNotMate;
 import ringout.check.installation.WireOutsideContact;
 import ringout.check.installation.WrongClampCount;
 import ringout.check.power.BackFeed;
@@ -217,6 +220,9 @@ public final class Catalogue {
             new TapOrder()); // P38
 
     private static final List<Check> INSTALLATION = List.of(
+            new LeadLength(), // M02
+            new PlugDoesNotMate(), // M04
+            new KeyOrCountDiffers(), // M05
             new WireOutsideContact(), // M15
             new WrongClampCount(), // M16
             new MixedClampSizes()); // M17

@@ -46,6 +46,15 @@ public record Lead(
         @Doc("plug family at the to end") Datum<String> toFamily,
         @Doc("key of the plug at the from end") Datum<String> fromKey,
         @Doc("key of the plug at the to end") Datum<String> toKey,
+
+        @Doc("contacts of the plug at the from end, by the contact and not by the shell")
+        Datum<ContactHalf> fromHalf,
+
+        @Doc("contacts of the plug at the to end, by the contact and not by the shell")
+        Datum<ContactHalf> toHalf,
+
+        @Doc("plating of the contacts at the from end") Datum<String> fromPlating,
+        @Doc("plating of the contacts at the to end") Datum<String> toPlating,
         @Doc("zone it runs in") Datum<String> zone,
 
         @Doc("loop-back or safety jumper on one unit, meant so")

@@ -78,6 +78,8 @@ final class Allowed {
             Map.entry("T07", Set.of("PortSetting.terminator")),
             // a leg that names no port belongs to the port named as its plug
             Map.entry("S18", Set.of("Pin.inside")),
+            // the declared way tells its length; points can only prove that it is longer
+            Map.entry("M02", Set.of("RoutePoint.xMm", "RoutePoint.yMm", "RoutePoint.zMm")),
             // asks by the pack that joins, not by the step
             Map.entry("B05", Set.of("Step.action", "Step.attribute")));
 

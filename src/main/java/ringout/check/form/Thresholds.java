@@ -193,6 +193,20 @@ public final class Thresholds {
     public static final Threshold ZERO_SHIFT_CAN =
             new Threshold("zero.shift-can", 2, "V", "ISO 11898-2, -2 to 7 V at each member, levels of 0 to 5 V");
 
+    /** What a lead must be longer than its way; holds two new terminations. */
+    public static final Threshold LEAD_SLACK = new Threshold(
+            "lead.slack", 5, "%", "slack for two new terminations, FAA AC 43.13-1B, chapter 11; 5 % is judgement");
+
+    /** Length kept for a new termination at each end, on top of the slack. */
+    public static final Threshold LEAD_TERMINATION =
+            new Threshold("lead.termination", 0, "mm", "judgement: the slack holds it");
+
+    /** How much longer than its way a lead may be, as part of the way. */
+    public static final Threshold LEAD_EXCESS_SHARE = new Threshold("lead.excess-share", 40, "%", "judgement");
+
+    /** How much longer than its way a lead may be, whatever the part. */
+    public static final Threshold LEAD_EXCESS = new Threshold("lead.excess", 150, "mm", "judgement");
+
     private Thresholds() {}
 
     /** All of them. */
@@ -254,6 +268,10 @@ public final class Thresholds {
                 RETURN_WORN,
                 ZERO_SHIFT_WARN,
                 ZERO_SHIFT,
-                ZERO_SHIFT_CAN);
+                ZERO_SHIFT_CAN,
+                LEAD_SLACK,
+                LEAD_TERMINATION,
+                LEAD_EXCESS_SHARE,
+                LEAD_EXCESS);
     }
 }
