@@ -18,6 +18,7 @@ import ringout.check.address.SharedIdentity;
 import ringout.check.address.TimerConflict;
 import ringout.check.build.PlugOrder;
 import ringout.check.form.Check;
+import ringout.check.installation.CompassNearCurrent;
 import ringout.check.installation.KeyOrCountDiffers;
 import ringout.check.installation.LeadLength;
 import ringout.check.installation.MixedClampSizes;
@@ -223,6 +224,7 @@ public final class Catalogue {
             new LeadLength(), // M02
             new PlugDoesNotMate(), // M04
             new KeyOrCountDiffers(), // M05
+            new CompassNearCurrent(), // M13
             new WireOutsideContact(), // M15
             new WrongClampCount(), // M16
             new MixedClampSizes()); // M17

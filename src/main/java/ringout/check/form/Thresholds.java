@@ -207,6 +207,19 @@ public final class Thresholds {
     /** How much longer than its way a lead may be, whatever the part. */
     public static final Threshold LEAD_EXCESS = new Threshold("lead.excess", 150, "mm", "judgement");
 
+    /** Change of the level field at a compass worth a note. */
+    public static final Threshold COMPASS_NOTE = new Threshold("compass.note", 1, "uT", "judgement");
+
+    /** Change of the level field at a compass that costs margin: 9 degrees at 20 uT. */
+    public static final Threshold COMPASS_WARN = new Threshold("compass.warn", 3, "uT", "judgement");
+
+    /** Change of the level field at a compass not to fly with: 20 degrees at 20 uT. */
+    public static final Threshold COMPASS_FIELD = new Threshold("compass.field", 7, "uT", "judgement");
+
+    /** Least distance of magnets from a compass. */
+    public static final Threshold COMPASS_MAGNET =
+            new Threshold("compass.magnet", 100, "mm", "common practice, no source");
+
     private Thresholds() {}
 
     /** All of them. */
@@ -272,6 +285,10 @@ public final class Thresholds {
                 LEAD_SLACK,
                 LEAD_TERMINATION,
                 LEAD_EXCESS_SHARE,
-                LEAD_EXCESS);
+                LEAD_EXCESS,
+                COMPASS_NOTE,
+                COMPASS_WARN,
+                COMPASS_FIELD,
+                COMPASS_MAGNET);
     }
 }
