@@ -50,7 +50,7 @@ public final class Headlines {
     private static Headline headline(List<Finding> group) {
         Finding head = group.stream().min(within(group)).orElseThrow();
         List<Finding> rest = group.stream()
-                .filter(finding -> !finding.equals(head))
+                .filter(finding -> !finding.id().equals(head.id()))
                 .sorted(order())
                 .toList();
         return new Headline(head, rest, "");

@@ -50,4 +50,15 @@ public record Wire(
     public int endAt(int pin) {
         return pin == fromPin ? fromEnd : toEnd;
     }
+
+    // Its number among the wires says which it is; comparing every field of its lead would cost far more.
+    @Override
+    public boolean equals(Object other) {
+        return this == other || (other instanceof Wire that && index == that.index && lead.equals(that.lead));
+    }
+
+    @Override
+    public int hashCode() {
+        return index;
+    }
 }

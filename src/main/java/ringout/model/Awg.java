@@ -39,4 +39,14 @@ public record Awg(int gauge) {
     public String toString() {
         return gauge > 0 ? Integer.toString(gauge) : (1 - gauge) + "/0";
     }
+
+    @Override
+    public boolean equals(Object other) {
+        return this == other || (other instanceof Awg that && gauge == that.gauge);
+    }
+
+    @Override
+    public int hashCode() {
+        return gauge;
+    }
 }

@@ -15,21 +15,85 @@ public sealed interface Datum<T> {
      * @param origin where it comes from
      * @param date when it was taken, YYYY-MM-DD, or empty
      */
-    record Known<T>(T value, Origin origin, String date) implements Datum<T> {}
+    record Known<T>(T value, Origin origin, String date) implements Datum<T> {
+        @Override
+        public boolean equals(Object other) {
+            return this == other
+                    || (other instanceof Known<?> that
+                            && value.equals(that.value)
+                            && origin == that.origin
+                            && date.equals(that.date));
+        }
+
+        @Override
+        public int hashCode() {
+            return value.hashCode();
+        }
+
+        @Override
+        public String toString() {
+            return "Known[value=" + value + ", origin=" + origin + ", date=" + date + "]";
+        }
+    }
 
     /** Marked "?": somebody looked and does not know. */
     record Unknown<T>() implements Datum<T> {
         private static final Unknown<Object> ONE = new Unknown<>();
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Unknown<?>;
+        }
+
+        @Override
+        public int hashCode() {
+            return 1;
+        }
+
+        @Override
+        public String toString() {
+            return "Unknown[]";
+        }
     }
 
     /** Marked "n/a": there is no such thing here. */
     record NotApplicable<T>() implements Datum<T> {
         private static final NotApplicable<Object> ONE = new NotApplicable<>();
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof NotApplicable<?>;
+        }
+
+        @Override
+        public int hashCode() {
+            return 2;
+        }
+
+        @Override
+        public String toString() {
+            return "NotApplicable[]";
+        }
     }
 
     /** Empty: not asked yet. */
     record NotAsked<T>() implements Datum<T> {
         private static final NotAsked<Object> ONE = new NotAsked<>();
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof NotAsked<?>;
+        }
+
+        @Override
+        public int hashCode() {
+            return 3;
+        }
+
+        @Override
+        public String toString() {
+            return "NotAsked[]";
+        }
     }
 
     /** A value as it stands in the list. */

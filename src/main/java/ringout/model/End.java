@@ -11,4 +11,14 @@ public record End(String text) {
     public String toString() {
         return text;
     }
+
+    @Override
+    public boolean equals(Object other) {
+        return this == other || (other instanceof End that && text.equals(that.text));
+    }
+
+    @Override
+    public int hashCode() {
+        return text.hashCode();
+    }
 }

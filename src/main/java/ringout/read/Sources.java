@@ -1,8 +1,10 @@
 package ringout.read;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -49,18 +51,19 @@ final class Sources {
     /** Reads the tables of a folder; whether there was any. */
     boolean tables(String inside, List<String> files, Bag aircraft) {
         List<String> known = new ArrayList<>();
+        Map<String, List<String>> byTable = new HashMap<>();
         for (String file : files) {
             if (Table.isTableFile(file)) {
                 known.add(file);
-                if (Table.ofFile(file).isEmpty()) {
-                    unknown(inside + file);
-                }
+                Table.ofFile(file)
+                        .ifPresentOrElse(
+                                table -> byTable.computeIfAbsent(table.name(), name -> new ArrayList<>())
+                                        .add(file),
+                                () -> unknown(inside + file));
             }
         }
         for (Table table : Table.ALL) {
-            known.stream()
-                    .filter(file -> Table.ofFile(file).equals(Optional.of(table)))
-                    .forEach(file -> table(inside + file, table, aircraft));
+            byTable.getOrDefault(table.name(), List.of()).forEach(file -> table(inside + file, table, aircraft));
         }
         return !known.isEmpty();
     }

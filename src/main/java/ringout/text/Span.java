@@ -49,4 +49,19 @@ public record Span(String file, int line, int column, String cell) implements Co
         int byLine = byFile != 0 ? byFile : Integer.compare(line, other.line);
         return byLine != 0 ? byLine : Integer.compare(column, other.column);
     }
+
+    @Override
+    public boolean equals(Object other) {
+        return this == other
+                || (other instanceof Span that
+                        && line == that.line
+                        && column == that.column
+                        && file.equals(that.file)
+                        && cell.equals(that.cell));
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * (31 * line + column) + file.hashCode();
+    }
 }

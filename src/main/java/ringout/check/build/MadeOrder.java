@@ -29,7 +29,21 @@ public final class MadeOrder {
      * @param record the plug of the type
      * @param place the step that makes it; unknown when the airframe tells the order
      */
-    public record Made(int unit, String name, Plug record, Place place) {}
+    public record Made(int unit, String name, Plug record, Place place) {
+        @Override
+        public boolean equals(Object other) {
+            return this == other
+                    || (other instanceof Made that
+                            && unit == that.unit
+                            && name.equals(that.name)
+                            && place.equals(that.place));
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * unit + name.hashCode();
+        }
+    }
 
     private final List<Made> all = new ArrayList<>();
     private final List<Made> plugs;

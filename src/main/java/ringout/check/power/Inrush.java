@@ -133,8 +133,7 @@ public final class Inrush implements Check {
         for (Pack pack : packs) {
             int unit = pack.source().unit();
             for (int pin = at.wiring().firstPin(unit); pin < at.wiring().endPin(unit); pin++) {
-                if (at.wiring().is(pin, PinRole.PACK_PLUS)
-                        && !plugs.contains(at.wiring().plug(pin))) {
+                if (at.wiring().is(pin, PinRole.PACK_PLUS)) {
                     plugs.add(at.wiring().plug(pin));
                 }
             }

@@ -38,7 +38,18 @@ final class Returns {
         }
     }
 
-    private record Key(int unit, int zero, int home) {}
+    private record Key(int unit, int zero, int home) {
+        @Override
+        public boolean equals(Object other) {
+            return this == other
+                    || (other instanceof Key that && unit == that.unit && zero == that.zero && home == that.home);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * (31 * unit + zero) + home;
+        }
+    }
 
     private final PowerGraph power;
     private final ReturnGraph returns;

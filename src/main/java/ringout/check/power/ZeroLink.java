@@ -26,7 +26,21 @@ record ZeroLink(int a, int b, int zeroA, int zeroB, boolean differential) {
     static final String ZERO = "0V pin";
 
     /** Two 0V pins, and whether a pair joins their units: one link is enough of each. */
-    private record Key(int zeroA, int zeroB, boolean differential) {}
+    private record Key(int zeroA, int zeroB, boolean differential) {
+        @Override
+        public boolean equals(Object other) {
+            return this == other
+                    || (other instanceof Key that
+                            && zeroA == that.zeroA
+                            && zeroB == that.zeroB
+                            && differential == that.differential);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * (31 * zeroA + zeroB) + (differential ? 1 : 0);
+        }
+    }
 
     /** The same seen from the other unit. */
     ZeroLink turned() {

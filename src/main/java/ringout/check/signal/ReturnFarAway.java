@@ -47,7 +47,22 @@ public final class ReturnFarAway implements Check {
     private static final long SIGNALS = NetRoles.DRIVERS | NetRoles.RECEIVERS | NetRoles.bits(PinRole.SCL, PinRole.SDA);
 
     /** Two units and what ties their leads together: a bundle, or one lead. */
-    private record Way(int low, int high, boolean bundled, String name) {}
+    private record Way(int low, int high, boolean bundled, String name) {
+        @Override
+        public boolean equals(Object other) {
+            return this == other
+                    || (other instanceof Way that
+                            && low == that.low
+                            && high == that.high
+                            && bundled == that.bundled
+                            && name.equals(that.name));
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * (31 * low + high) + name.hashCode();
+        }
+    }
 
     @Override
     public void look(Situation at, Outcomes out) {

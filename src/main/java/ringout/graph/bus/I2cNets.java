@@ -23,7 +23,17 @@ public final class I2cNets {
      */
     public record Port(int unit, String port, int scl) {}
 
-    private record Lines(int scl, int sda) {}
+    private record Lines(int scl, int sda) {
+        @Override
+        public boolean equals(Object other) {
+            return this == other || (other instanceof Lines that && scl == that.scl && sda == that.sda);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * scl + sda;
+        }
+    }
 
     private final List<List<Port>> nets = new ArrayList<>();
 

@@ -9,7 +9,18 @@ import ringout.graph.Wire;
 
 /** Groups the conductors between hubs into links, one a lead and pair of hubs. */
 final class LinkFinder {
-    private record Key(int run, int low, int high) {}
+    private record Key(int run, int low, int high) {
+        @Override
+        public boolean equals(Object other) {
+            return this == other
+                    || (other instanceof Key that && run == that.run && low == that.low && high == that.high);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * (31 * run + low) + high;
+        }
+    }
 
     /** Conductors by the leg they leave the from hub at, and the leg they arrive at. */
     private static final class Draft {

@@ -28,4 +28,19 @@ public record Consumer(
         boolean frameReturn,
         List<Integer> inputs,
         boolean draws,
-        List<Load> loads) {}
+        List<Load> loads) {
+    // Its number says which consumer of the aircraft it is.
+    @Override
+    public boolean equals(Object other) {
+        return this == other
+                || (other instanceof Consumer that
+                        && index == that.index
+                        && plus == that.plus
+                        && rail.equals(that.rail));
+    }
+
+    @Override
+    public int hashCode() {
+        return index;
+    }
+}

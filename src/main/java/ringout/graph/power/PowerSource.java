@@ -46,4 +46,19 @@ public record PowerSource(
         /** Output pin of a unit whose type does not tell what feeds it. */
         OUTPUT
     }
+
+    // Its number says which source of the aircraft it is.
+    @Override
+    public boolean equals(Object other) {
+        return this == other
+                || (other instanceof PowerSource that
+                        && index == that.index
+                        && plus == that.plus
+                        && name.equals(that.name));
+    }
+
+    @Override
+    public int hashCode() {
+        return index;
+    }
 }

@@ -20,7 +20,17 @@ record Column(int index, String head, Target target, String unit) {
          *
          * @param slot the field
          */
-        record Own(Slot slot) implements Target {}
+        record Own(Slot slot) implements Target {
+            @Override
+            public boolean equals(Object other) {
+                return this == other || (other instanceof Own that && slot.equals(that.slot));
+            }
+
+            @Override
+            public int hashCode() {
+                return slot.hashCode();
+            }
+        }
 
         /**
          * A field of a record inside the row.
@@ -44,14 +54,34 @@ record Column(int index, String head, Target target, String unit) {
          * @param slot the end
          * @param part 0 unit, 1 plug, 2 pin
          */
-        record EndPart(Slot slot, int part) implements Target {}
+        record EndPart(Slot slot, int part) implements Target {
+            @Override
+            public boolean equals(Object other) {
+                return this == other || (other instanceof EndPart that && part == that.part && slot.equals(that.slot));
+            }
+
+            @Override
+            public int hashCode() {
+                return 31 * slot.hashCode() + part;
+            }
+        }
 
         /**
          * Says which record the row belongs to.
          *
          * @param level position among the levels of the table
          */
-        record Parent(int level) implements Target {}
+        record Parent(int level) implements Target {
+            @Override
+            public boolean equals(Object other) {
+                return this == other || (other instanceof Parent that && level == that.level);
+            }
+
+            @Override
+            public int hashCode() {
+                return level;
+            }
+        }
     }
 
     /** Whether its cells are decimal numbers. */

@@ -57,4 +57,22 @@ public record LoadCase(
     public LoadCase with(WireTemperature warm) {
         return new LoadCase(level, peaking, event, charge, warm);
     }
+
+    // Written out, since cases are looked up all the time; the generated methods are slow to be linked.
+    @Override
+    public boolean equals(Object other) {
+        return this == other
+                || (other instanceof LoadCase that
+                        && level == that.level
+                        && wires == that.wires
+                        && charge.equals(that.charge)
+                        && peaking.equals(that.peaking)
+                        && event.equals(that.event));
+    }
+
+    @Override
+    public int hashCode() {
+        int what = 31 * level.hashCode() + wires.hashCode();
+        return (31 * (31 * what + charge.hashCode()) + peaking.hashCode()) * 31 + event.hashCode();
+    }
 }

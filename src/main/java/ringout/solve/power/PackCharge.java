@@ -70,4 +70,15 @@ public record PackCharge(Kind kind, double cellV) {
     private static OptionalDouble positive(double volts) {
         return volts > 0 ? OptionalDouble.of(volts) : OptionalDouble.empty();
     }
+
+    @Override
+    public boolean equals(Object other) {
+        return this == other
+                || (other instanceof PackCharge that && kind == that.kind && Double.compare(cellV, that.cellV) == 0);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * kind.hashCode() + Double.hashCode(cellV);
+    }
 }
