@@ -18,6 +18,7 @@ import ringout.check.address.SharedIdentity;
 import ringout.check.address.TimerConflict;
 import ringout.check.build.PlugOrder;
 import ringout.check.form.Check;
+import ringout.check.installation.AntennaTooClose;
 import ringout.check.installation.CompassNearCurrent;
 import ringout.check.installation.KeyOrCountDiffers;
 import ringout.check.installation.LeadLength;
@@ -225,6 +226,7 @@ public final class Catalogue {
             new PlugDoesNotMate(), // M04
             new KeyOrCountDiffers(), // M05
             new CompassNearCurrent(), // M13
+            new AntennaTooClose(), // M14
             new WireOutsideContact(), // M15
             new WrongClampCount(), // M16
             new MixedClampSizes()); // M17

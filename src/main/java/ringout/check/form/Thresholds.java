@@ -220,6 +220,18 @@ public final class Thresholds {
     public static final Threshold COMPASS_MAGNET =
             new Threshold("compass.magnet", 100, "mm", "common practice, no source");
 
+    /** Least distance of a transmitter from a satellite receiver. */
+    public static final Threshold ANTENNA_SATELLITE =
+            new Threshold("antenna.satellite", 300, "mm", "common practice, no source");
+
+    /** Least distance of two antennas in one band. */
+    public static final Threshold ANTENNA_SAME_BAND =
+            new Threshold("antenna.same-band", 500, "mm", "common practice, no source");
+
+    /** Least distance of a transmitter from a compass. */
+    public static final Threshold ANTENNA_COMPASS =
+            new Threshold("antenna.compass", 100, "mm", "common practice, no source");
+
     private Thresholds() {}
 
     /** All of them. */
@@ -289,6 +301,9 @@ public final class Thresholds {
                 COMPASS_NOTE,
                 COMPASS_WARN,
                 COMPASS_FIELD,
-                COMPASS_MAGNET);
+                COMPASS_MAGNET,
+                ANTENNA_SATELLITE,
+                ANTENNA_SAME_BAND,
+                ANTENNA_COMPASS);
     }
 }
