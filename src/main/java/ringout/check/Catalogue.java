@@ -16,7 +16,12 @@ import ringout.check.address.RateMismatch;
 import ringout.check.address.SenseScale;
 import ringout.check.address.SharedIdentity;
 import ringout.check.address.TimerConflict;
+import ringout.check.build.CheckAfterCover;
+import ringout.check.build.CircularOrder;
+import ringout.check.build.ConnectionAfterCover;
 import ringout.check.build.PlugOrder;
+import ringout.check.build.PoweredTooEarly;
+import ringout.check.build.PropellersFitted;
 import ringout.check.form.Check;
 import ringout.check.installation.AntennaTooClose;
 import ringout.check.installation.CompassNearCurrent;
@@ -231,7 +236,13 @@ public final class Catalogue {
             new WrongClampCount(), // M16
             new MixedClampSizes()); // M17
 
-    private static final List<Check> BUILD = List.of(new PlugOrder()); // B05
+    private static final List<Check> BUILD = List.of(
+            new ConnectionAfterCover(), // B01
+            new CheckAfterCover(), // B02
+            new CircularOrder(), // B03
+            new PoweredTooEarly(), // B04
+            new PlugOrder(), // B05
+            new PropellersFitted()); // B06
 
     private static final List<Check> RECORD = List.of(
             new DataHole(), // X01

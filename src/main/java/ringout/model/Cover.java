@@ -8,6 +8,10 @@ public record Cover(
         @Doc("where it stands in the user's file") Span at,
         @Doc("lid") String name,
         @Doc("units, plugs and joints under it") List<String> hides,
+
+        @Doc("plugs and pins under it that are still reached through a hole")
+        List<String> reachableThrough,
+
         @Doc("minutes off and on again") Datum<Double> minutes,
         @Doc("covers that must come off first") List<String> under,
         @Doc("units fitted on it") List<String> carries) {}
