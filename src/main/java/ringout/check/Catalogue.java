@@ -72,6 +72,8 @@ import ringout.check.power.ZeroShift;
 import ringout.check.record.DataHole;
 import ringout.check.record.NoIdentity;
 import ringout.check.record.UnitDoubtful;
+import ringout.check.redundancy.CommonSupply;
+import ringout.check.redundancy.RotorsStopTogether;
 import ringout.check.signal.AnalogRun;
 import ringout.check.signal.FailsafeChain;
 import ringout.check.signal.FloatingSafetyInput;
@@ -244,13 +246,18 @@ public final class Catalogue {
             new PlugOrder(), // B05
             new PropellersFitted()); // B06
 
+    private static final List<Check> REDUNDANCY = List.of(
+            new RotorsStopTogether(), // R02
+            new CommonSupply()); // R03
+
+
     private static final List<Check> RECORD = List.of(
             new DataHole(), // X01
             new NoIdentity(), // X02
             new UnitDoubtful()); // X14
 
     private static final List<Check> ALL =
-            List.of(TOPOLOGY, ADDRESS, POWER, SIGNAL, INSTALLATION, BUILD, RECORD).stream()
+            List.of(TOPOLOGY, ADDRESS, POWER, SIGNAL, INSTALLATION, REDUNDANCY, BUILD, RECORD).stream()
                     .flatMap(List::stream)
                     .toList();
 

@@ -232,6 +232,9 @@ public final class Thresholds {
     public static final Threshold ANTENNA_COMPASS =
             new Threshold("antenna.compass", 100, "mm", "common practice, no source");
 
+    /** Hover margin that must be left when rotors stop together, of the largest thrust of one rotor. */
+    public static final Threshold ROTOR_MARGIN = new Threshold("rotor.margin", 10, "% of thrust", "judgement");
+
     private Thresholds() {}
 
     /** All of them. */

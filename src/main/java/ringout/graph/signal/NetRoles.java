@@ -57,7 +57,7 @@ public final class NetRoles {
     }
 
     /** What a pin does as its own unit means it: one named from the other side counts the other way round. */
-    static long bit(Wiring wiring, int pin) {
+    public static long bit(Wiring wiring, int pin) {
         boolean out = wiring.is(pin, PinRole.SERIAL_OUT);
         if (out || wiring.is(pin, PinRole.SERIAL_IN)) {
             boolean turned = wiring.pin(pin).namedFrom().is(NamedFrom.PEER);
