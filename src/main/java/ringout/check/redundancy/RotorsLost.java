@@ -88,8 +88,7 @@ final class RotorsLost {
 
     /** What a loss is worth: the verdict first, then the margin. */
     double value(BitSet lost) {
-        return left(lost).worth * (hover.largestKgf() + 1)
-                + hover.without(lost).orElse(-1);
+        return left(lost).worth * (hover.largestKgf() + 1) + hover.without(lost).orElse(-1);
     }
 
     /** The margin of a loss in words. */
