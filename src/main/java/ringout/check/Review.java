@@ -4,11 +4,16 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Gathering;
 import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
+import ringout.check.form.Weighing;
+import ringout.check.open.OpenData;
 import ringout.finding.CannotTell;
 import ringout.finding.Finding;
 import ringout.finding.Fingerprint;
@@ -20,6 +25,7 @@ import ringout.finding.Waivers;
 import ringout.graph.Circuit;
 import ringout.graph.Wiring;
 import ringout.model.Aircraft;
+import ringout.model.State;
 
 /** Runs checks over every declared state of an aircraft and folds what they say. */
 public final class Review {
@@ -28,8 +34,8 @@ public final class Review {
 
     private final Map<String, Finding> findings = new LinkedHashMap<>();
     private final Map<String, CannotTell> cannotTell = new LinkedHashMap<>();
-    private int passed;
-    private int notApplicable;
+    private final Set<String> ran = new TreeSet<>();
+    private final Set<String> looked = new TreeSet<>();
 
     private Review() {}
 
@@ -57,6 +63,7 @@ public final class Review {
         Review review = new Review();
         checks.forEach(check -> review.run(check, situations));
         review.doubt(checks, circuits);
+        review.bound(checks, circuits);
         review.gather(checks, situations);
         Aircraft aircraft = circuits.get(0).wiring().aircraft();
         Fingerprint prints = new Fingerprint(aircraft);
@@ -70,8 +77,8 @@ public final class Review {
                 List.copyOf(review.cannotTell.values()),
                 waivers.waived(),
                 waivers.lapsed(),
-                review.passed,
-                review.notApplicable);
+                review.count(true),
+                review.count(false));
     }
 
     /** Takes back what rests on a contact of which nobody said what it is, and asks for it instead. */
@@ -94,10 +101,74 @@ public final class Review {
         doubts.instead().forEach(this::add);
     }
 
+    /** Takes back what hangs on a figure nobody gave, and asks for the figure instead. */
+    private void bound(List<Check> checks, List<Circuit> circuits) {
+        List<Check> weighing = checks.stream().filter(Weighing.class::isInstance).toList();
+        OpenData open = weighing.isEmpty() ? OpenData.NONE : OpenData.of(circuits);
+        if (open.all().isEmpty()) {
+            return;
+        }
+        Map<String, String> names = new TreeMap<>();
+        weighing.forEach(check -> names.put(info(check).code(), info(check).name()));
+        List<State> states = circuits.stream().map(Circuit::state).toList();
+        Bounds bounds = new Bounds(open, said(names.keySet()), aircraft -> {
+            Wiring wiring = Wiring.of(aircraft);
+            List<Situation> situations = states.stream()
+                    .map(state -> new Situation(Circuit.of(wiring, state)))
+                    .toList();
+            Review other = new Review();
+            weighing.forEach(check -> other.run(check, situations));
+            return other.said(names.keySet());
+        });
+        findings.keySet().removeAll(bounds.withdrawn());
+        bounds.asked(names, states.stream().map(State::name).toList()).forEach(this::fold);
+    }
+
+    /** What checks of some codes say; who asks for something has looked at it. */
+    private Bounds.Said said(Set<String> codes) {
+        Map<String, Finding> found = new LinkedHashMap<>();
+        findings.forEach((id, finding) -> {
+            if (codes.contains(finding.code())) {
+                found.put(id, finding);
+            }
+        });
+        Set<String> saw = new TreeSet<>(looked);
+        cannotTell.values().forEach(open -> saw.add(open.code()));
+        return new Bounds.Said(found, saw);
+    }
+
+    /** Adds a question, in one line with what the check asks of the same kind already. */
+    private void fold(Bounds.Question question) {
+        String datum = question.datum() + " of ";
+        CannotTell open = question.open();
+        CannotTell folded = open;
+        for (CannotTell before : List.copyOf(cannotTell.values())) {
+            if (before.code().equals(open.code()) && before.missing().startsWith(datum)) {
+                cannotTell.values().remove(before);
+                folded = together(datum, before, folded);
+            }
+        }
+        add(folded);
+    }
+
+    private static CannotTell together(String datum, CannotTell one, CannotTell other) {
+        Set<String> of = new TreeSet<>(one.objects());
+        of.addAll(other.objects());
+        int each = one.minutes() / Math.max(1, one.objects().size());
+        return new CannotTell(
+                one.code(),
+                one.name(),
+                List.copyOf(of),
+                datum + String.join(", ", of),
+                one.how(),
+                each * of.size(),
+                joined(one.states(), other.states()));
+    }
+
     /** Checks that look at what the others could not decide come after them, once for all states. */
     private void gather(List<Check> checks, List<Situation> situations) {
         List<String> grave = checks.stream()
-                .map(check -> check.getClass().getAnnotation(CheckInfo.class))
+                .map(Review::info)
                 .filter(info -> info.severity().atLeast(Severity.S2))
                 .map(CheckInfo::code)
                 .toList();
@@ -110,7 +181,7 @@ public final class Review {
                         .toList();
                 gathering.gather(open, out);
                 out.cannotTell().forEach(one -> add(one.in(states)));
-                count(out.hasLooked(), out.cannotTell().isEmpty());
+                note(check, out.hasLooked());
             }
         }
     }
@@ -119,24 +190,35 @@ public final class Review {
         if (check instanceof Gathering) {
             return;
         }
-        boolean looked = false;
-        boolean clean = true;
         for (Situation situation : situations) {
             Outcomes out = new Outcomes(check.getClass(), situation.state());
             check.look(situation, out);
-            looked |= out.hasLooked();
-            clean &= out.findings().isEmpty() && out.cannotTell().isEmpty();
+            note(check, out.hasLooked());
             out.findings().forEach(this::add);
             out.cannotTell().forEach(this::add);
         }
-        count(looked, clean);
     }
 
-    private void count(boolean looked, boolean clean) {
-        if (clean) {
-            passed += looked ? 1 : 0;
-            notApplicable += looked ? 0 : 1;
+    private void note(Check check, boolean saw) {
+        String code = info(check).code();
+        ran.add(code);
+        if (saw) {
+            looked.add(code);
         }
+    }
+
+    private static CheckInfo info(Check check) {
+        return check.getClass().getAnnotation(CheckInfo.class);
+    }
+
+    /** How many checks have nothing to say, of those that had something to look at, or of those that had not. */
+    private int count(boolean saw) {
+        Set<String> said = new TreeSet<>();
+        findings.values().forEach(finding -> said.add(finding.code()));
+        cannotTell.values().forEach(open -> said.add(open.code()));
+        return (int) ran.stream()
+                .filter(code -> looked.contains(code) == saw && !said.contains(code))
+                .count();
     }
 
     private void add(Finding finding) {

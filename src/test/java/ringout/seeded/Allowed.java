@@ -2,16 +2,19 @@ package ringout.seeded;
 
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Pattern;
+import ringout.check.Catalogue;
+import ringout.check.form.CheckInfo;
+import ringout.check.form.Weighing;
 
 /** Where a verdict without a datum, or silence about it, is right, and why. */
 final class Allowed {
-    /**
-     * Checks that weigh solved currents against ratings: every resistance of the aircraft has a share in each of them, and an
-     * absurd one moves currents everywhere. They are not held here against missing data:
-     * what they are silent about is known in part only.
-     */
-    private static final Pattern WEIGHING = Pattern.compile("P1[1-6]|P2[2-9]|P3[0-8]");
+    /** Checks that weigh solved figures; they are held to what a datum may sensibly be, since all data have a share in each. */
+    static boolean weighs(String code) {
+        return Catalogue.all().stream()
+                .filter(check -> check instanceof Weighing)
+                .anyMatch(check ->
+                        check.getClass().getAnnotation(CheckInfo.class).code().equals(code));
+    }
 
     /** Which contacts, leads and parts there are, and what they are. */
     private static final Set<String> CONNECTIONS =
@@ -44,27 +47,6 @@ final class Allowed {
                             "LoadSpec.averageW",
                             "PartRating.emptyV",
                             "Pin.role")),
-            // a good contact loses far less than the limit; where the usual figure would decide, both say so
-            Map.entry("P17", Set.of("Plug.contactMilliohm", "PartRating.quiescentA")),
-            // the same; the worst case is at the peak, which is given; the nominal voltage of the rail tells the
-            // output;
-            // without a voltage of the packs nothing flows: P04 and P20 ask for it, and P10 for an efficiency
-            Map.entry(
-                    "P18",
-                    Set.of(
-                            "Plug.contactMilliohm",
-                            "LoadSpec.averageA",
-                            "LoadSpec.averageW",
-                            "PartRating.outputV",
-                            "PartRating.quiescentA",
-                            "PartRating.efficiency",
-                            "PartRating.cells",
-                            "PartRating.nominalV",
-                            "PartRating.emptyV")),
-            // a peak within the continuous rating needs no peak rating
-            Map.entry("P19", Set.of("Rail.peakA")),
-            // the nominal voltage of the output rail tells what the regulator is set to
-            Map.entry("P20", Set.of("PartRating.outputV")),
             // a contact without a wire: the others of its plug tell what the plug is for
             Map.entry("T02", Set.of("Pin.role")),
             Map.entry("P02", Set.of("Pin.role")),
@@ -95,13 +77,11 @@ final class Allowed {
 
     /** Whether a check may find something because this field is unknown. */
     static boolean verdict(String code, String field) {
-        return WEIGHING.matcher(code).matches()
-                || VERDICTS.getOrDefault(code, Set.of()).contains(field);
+        return VERDICTS.getOrDefault(code, Set.of()).contains(field);
     }
 
     /** Whether a check that minds an absurd value of this field may say nothing when it is unknown. */
     static boolean silence(String code, String field) {
-        return WEIGHING.matcher(code).matches()
-                || SILENCES.getOrDefault(code, Set.of()).contains(field);
+        return SILENCES.getOrDefault(code, Set.of()).contains(field);
     }
 }

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import ringout.check.form.Check;
+import ringout.check.form.Weighing;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Gaps;
 import ringout.check.form.Outcomes;
@@ -42,9 +42,9 @@ import ringout.solve.power.LoadFigure;
         needs = {
             "average and peak current of each unit fed by the bus",
             "size and length of the bus leads",
-            "resistance of the contacts, where they decide"
+            "contact resistances, where they decide"
         })
-public final class BusPowerOverloaded implements Check {
+public final class BusPowerOverloaded implements Weighing {
     @Override
     public void look(Situation at, Outcomes out) {
         BusPlugs plugs = BusPlugs.of(at);

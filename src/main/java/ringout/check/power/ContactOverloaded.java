@@ -6,7 +6,7 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import ringout.check.form.Check;
+import ringout.check.form.Weighing;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Gaps;
 import ringout.check.form.Outcomes;
@@ -16,6 +16,8 @@ import ringout.finding.Draft;
 import ringout.finding.Severity;
 import ringout.graph.Gap;
 import ringout.graph.Wire;
+import ringout.model.Datum;
+import ringout.model.Plug;
 import ringout.solve.power.LoadCase;
 import ringout.solve.power.PowerFlow;
 
@@ -40,7 +42,7 @@ import ringout.solve.power.PowerFlow;
         severity = Severity.S2,
         since = "0.2",
         needs = {"rating of one contact of each supply plug", "average and peak current of each load"})
-public final class ContactOverloaded implements Check {
+public final class ContactOverloaded implements Weighing {
     static final String RATING = "rating of one contact";
     static final String SHORT_RATING = "short-time rating of one contact";
 
@@ -141,10 +143,15 @@ public final class ContactOverloaded implements Check {
         OptionalDouble seconds = peaks.seconds(wire, peak.of());
         if (seconds.isEmpty()) {
             missing.add(new Gap(FuseBelowLoad.TIME, wire.lead().id()));
-        } else if (!contact.plug().contactPeakA().isKnown() && seconds.getAsDouble() <= brief(at, contact)) {
+        } else if (!shortTime(contact.plug()) && seconds.getAsDouble() <= brief(at, contact)) {
             missing.add(new Gap(SHORT_RATING, contact.plugName()));
         }
         return missing;
+    }
+
+    /** Whether a plug tells what its contacts carry for a short time, and for how long. */
+    private static boolean shortTime(Plug plug) {
+        return plug.contactPeakA().isKnown() && !(plug.contactPeakS() instanceof Datum.Unknown);
     }
 
     /** What a contact may carry while a peak lasts in A. */

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import ringout.check.form.Check;
+import ringout.check.form.Weighing;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Gaps;
 import ringout.check.form.Outcomes;
@@ -58,7 +58,7 @@ import ringout.solve.power.PackCharge;
             "resistance of a cell",
             "size and length of supply leads"
         })
-public final class EventOverload implements Check {
+public final class EventOverload implements Weighing {
     static final String LASTS = "time of the event";
     private static final double NOTICED = 0.01;
     private static final LoadCase QUIET = LoadCase.AVERAGE.with(PackCharge.EMPTY);
@@ -121,7 +121,7 @@ public final class EventOverload implements Check {
     }
 
     /** Packs of which nobody tells the voltage when empty, or the resistance. */
-    private static List<Gap> empties(Situation at) {
+    static List<Gap> empties(Situation at) {
         Set<Gap> open = new LinkedHashSet<>();
         for (PowerSource source : PowerGraph.of(at.circuit()).sources()) {
             if (source.kind() == PowerSource.Kind.PACK

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import ringout.check.form.Assumed;
-import ringout.check.form.Check;
+import ringout.check.form.Weighing;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Figures;
 import ringout.check.form.Gaps;
@@ -47,7 +47,7 @@ import ringout.solve.rating.WireRules;
         severity = Severity.S2,
         since = "0.1",
         needs = {"fuse rating", "wire size", "loaded wires in the bundle"})
-public final class FuseAboveWire implements Check {
+public final class FuseAboveWire implements Weighing {
     /** A fuse and the conductors behind it that it does not protect, all their other fuses too large as well. */
     private record Group(Set<Part> fuses, List<Wire> wires) {}
 

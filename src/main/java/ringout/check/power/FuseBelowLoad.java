@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import ringout.check.form.Check;
+import ringout.check.form.Weighing;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Gaps;
 import ringout.check.form.Outcomes;
@@ -14,6 +14,7 @@ import ringout.check.form.Thresholds;
 import ringout.finding.Draft;
 import ringout.finding.Severity;
 import ringout.graph.Gap;
+import ringout.graph.Wire;
 import ringout.graph.power.PlacedLoad;
 import ringout.model.Datum;
 import ringout.model.Origin;
@@ -45,7 +46,7 @@ import ringout.solve.power.LoadCase;
             "average and peak current of each load",
             "melting integral and time of the peak, where a peak is above the rating"
         })
-public final class FuseBelowLoad implements Check {
+public final class FuseBelowLoad implements Weighing {
     static final String RATING = "fuse rating";
     static final String MELT = "melting integral";
     static final String TIME = "time of the peak";
@@ -53,7 +54,8 @@ public final class FuseBelowLoad implements Check {
     @Override
     public void look(Situation at, Outcomes out) {
         Fuses fuses = Fuses.of(at);
-        if (fuses.all().isEmpty()) {
+        List<Wire> unread = unread(at);
+        if (fuses.all().isEmpty() && unread.isEmpty()) {
             return;
         }
         Gaps gaps = new Gaps();
@@ -63,10 +65,26 @@ public final class FuseBelowLoad implements Check {
         for (PeakCase of : cases) {
             Flowing.of(at, of.loads(), gaps).ifPresent(flow -> peaks.add(new OutputLoad.Peak(of, flow)));
         }
+        for (Wire wire : unread) {
+            if (average.isEmpty() || average.get().flow().amps(wire) != 0) {
+                gaps.add(RATING, "fuse of " + wire.lead().id());
+            }
+        }
         if (average.isPresent() && peaks.size() == cases.size()) {
             fuses.all().forEach(fuse -> judge(at, out, gaps, fuse, fuses.behind(fuse), average.get(), peaks));
         }
         gaps.tell(out, PowerData::way);
+    }
+
+    /** Conductors of leads whose fuse is marked "?": there is one, but nobody has read it. */
+    private static List<Wire> unread(Situation at) {
+        List<Wire> unread = new ArrayList<>();
+        for (Wire wire : at.wiring().wires()) {
+            if (wire.lead().fuseA() instanceof Datum.Unknown && at.circuit().mated(wire)) {
+                unread.add(wire);
+            }
+        }
+        return unread;
     }
 
     private static void judge(
@@ -153,8 +171,16 @@ public final class FuseBelowLoad implements Check {
 
     /** How long a peak lasts: as the row of the lead says, else the longest of the loads behind. */
     private static OptionalDouble seconds(Situation at, Fuses.Fuse fuse, Fuses.Behind behind, PeakCase of) {
-        Datum<Double> row = fuse.lead().map(lead -> lead.peakS()).orElse(Datum.notAsked());
-        return row.isKnown() ? OptionalDouble.of(row.or(0.0)) : longest(at, behind.loads, of);
+        return seconds(
+                at, fuse.lead().map(lead -> lead.peakS()).orElse(Datum.notAsked()), behind.loads, of);
+    }
+
+    /** How long a peak lasts: as a row says; a row marked "?" says that nobody knows; else the longest of the loads behind. */
+    static OptionalDouble seconds(Situation at, Datum<Double> row, List<PlacedLoad> behind, PeakCase of) {
+        if (row instanceof Datum.Unknown) {
+            return OptionalDouble.empty();
+        }
+        return row.isKnown() ? OptionalDouble.of(row.or(0.0)) : longest(at, behind, of);
     }
 
     /** The longest time a load of some is raised; empty when one does not tell. */

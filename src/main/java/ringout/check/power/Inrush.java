@@ -95,8 +95,13 @@ public final class Inrush implements Check {
             packs.forEach(pack -> gaps.add("voltage of a full cell", pack.name()));
         } else if (joule > most.value() && softened.isMissing()) {
             plugs(at, packs).stream()
-                    .filter(plug -> plug.suppressor().isMissing())
-                    .forEach(plug -> gaps.add(SUPPRESSOR, plug.name()));
+                    .filter(pin -> at.wiring().plug(pin).suppressor().isMissing())
+                    .forEach(pin -> gaps.add(
+                            SUPPRESSOR,
+                            at.wiring()
+                                    .plugName(
+                                            at.wiring().unitOf(pin),
+                                            at.wiring().plugIndex(pin))));
         } else if (joule > most.value()) {
             out.finding(draft(at, packs, charged, farad, volts, most));
         } else if (open.isEmpty()) {
@@ -116,7 +121,7 @@ public final class Inrush implements Check {
 
     /** Whether a pack has a pre-charge; not known when a plug of it does not say and none has. */
     private static Datum<Boolean> softened(Situation at, List<Pack> packs) {
-        List<Plug> plugs = plugs(at, packs);
+        List<Plug> plugs = plugs(at, packs).stream().map(at.wiring()::plug).toList();
         boolean inside = packs.stream()
                 .anyMatch(pack -> at.directory()
                         .type(pack.source().unit())
@@ -128,17 +133,22 @@ public final class Inrush implements Check {
         return plugs.stream().anyMatch(plug -> plug.suppressor().isMissing()) ? Datum.unknown() : Datum.of(false);
     }
 
-    private static List<Plug> plugs(Situation at, List<Pack> packs) {
-        List<Plug> plugs = new ArrayList<>();
+    /** The first plus contact of each plug of the packs that has one. */
+    private static List<Integer> plugs(Situation at, List<Pack> packs) {
+        List<Integer> pins = new ArrayList<>();
         for (Pack pack : packs) {
             int unit = pack.source().unit();
             for (int pin = at.wiring().firstPin(unit); pin < at.wiring().endPin(unit); pin++) {
-                if (at.wiring().is(pin, PinRole.PACK_PLUS)) {
-                    plugs.add(at.wiring().plug(pin));
+                int plug = at.wiring().plugIndex(pin);
+                boolean again = pins.stream()
+                        .anyMatch(other -> at.wiring().unitOf(other) == unit
+                                && at.wiring().plugIndex(other) == plug);
+                if (at.wiring().is(pin, PinRole.PACK_PLUS) && !again) {
+                    pins.add(pin);
                 }
             }
         }
-        return plugs;
+        return pins;
     }
 
     private static Draft draft(

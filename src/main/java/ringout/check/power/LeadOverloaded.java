@@ -2,7 +2,7 @@ package ringout.check.power;
 
 import java.util.List;
 import java.util.Optional;
-import ringout.check.form.Check;
+import ringout.check.form.Weighing;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Figures;
 import ringout.check.form.Gaps;
@@ -42,7 +42,7 @@ import ringout.solve.rating.WireRules;
         since = "0.2",
         needs = {"wire size of each supply lead", "number of loaded wires in its bundle", "average current of each load"
         })
-public final class LeadOverloaded implements Check {
+public final class LeadOverloaded implements Weighing {
     @Override
     public void look(Situation at, Outcomes out) {
         Gaps gaps = new Gaps();

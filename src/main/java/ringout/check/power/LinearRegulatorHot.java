@@ -3,7 +3,7 @@ package ringout.check.power;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import ringout.check.form.Check;
+import ringout.check.form.Weighing;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Figures;
 import ringout.check.form.Gaps;
@@ -51,7 +51,7 @@ import ringout.solve.power.RegulatorFigure;
             "voltage of a full cell",
             "heat each linear regulator can shed, or whether it sits on a heat sink"
         })
-public final class LinearRegulatorHot implements Check {
+public final class LinearRegulatorHot implements Weighing {
     static final String SINK = "whether it sits on a heat sink, or the heat it can shed";
     private static final LoadCase FULL = LoadCase.AVERAGE.with(PackCharge.FULL);
 

@@ -42,6 +42,8 @@ import ringout.model.UnitKind;
         needs = {"which types disturb and which mind it", "filters"})
 public final class NoisyNeighbour implements Check {
     private static final String DISTURBS = "whether it disturbs its supply, of the load";
+    private static final String MINDS = "whether it minds a disturbed supply, of the unit";
+    private static final String FILTER = "filter";
 
     @Override
     public void look(Situation at, Outcomes out) {
@@ -67,49 +69,74 @@ public final class NoisyNeighbour implements Check {
     }
 
     private static void judge(Situation at, Outcomes out, Gaps gaps, PowerSource source, List<Consumer> on) {
-        List<Consumer> noisy = on.stream()
-                .filter(consumer -> noisy(at, consumer) && !filtered(at, consumer))
-                .toList();
         for (Consumer consumer : on) {
-            if (!sensitive(at, consumer)) {
+            Datum<Boolean> minds = minds(at, consumer);
+            Datum<Boolean> filtered = filtered(at, consumer);
+            if (minds.is(false)) {
                 continue;
             }
-            List<Consumer> others = noisy.stream()
+            List<Consumer> others = on.stream()
                     .filter(other -> other.unit() != consumer.unit())
+                    .filter(other ->
+                            !disturbs(at, other).is(false) && !filtered(at, other).is(true))
                     .toList();
-            List<Consumer> open = on.stream()
-                    .filter(other -> other.unit() != consumer.unit() && !filtered(at, other))
-                    .filter(other -> at.directory().type(other.unit()).noisy() instanceof Datum.Unknown)
+            List<Consumer> noisy = others.stream()
+                    .filter(other ->
+                            disturbs(at, other).isKnown() && filtered(at, other).isKnown())
                     .toList();
-            if (filtered(at, consumer) || (others.isEmpty() && open.isEmpty())) {
+            if (filtered.is(true) || others.isEmpty()) {
                 out.looked();
-            } else if (others.isEmpty()) {
-                open.forEach(other -> gaps.add(DISTURBS, at.directory().name(other.unit())));
+            } else if (!minds.isKnown() || !filtered.isKnown()) {
+                ask(at, gaps, consumer, MINDS, minds);
+            } else if (noisy.isEmpty()) {
+                others.forEach(other -> ask(at, gaps, other, DISTURBS, disturbs(at, other)));
             } else {
-                out.finding(draft(at, source, consumer, others));
+                out.finding(draft(at, source, consumer, noisy));
             }
         }
     }
 
-    private static boolean sensitive(Situation at, Consumer consumer) {
+    private static void ask(Situation at, Gaps gaps, Consumer consumer, String datum, Datum<Boolean> known) {
+        if (!known.isKnown()) {
+            gaps.add(datum, at.directory().name(consumer.unit()));
+        }
+        if (!filtered(at, consumer).isKnown()) {
+            List<String> rows = Supplies.leadsAt(at, consumer.inputs()).stream()
+                    .filter(lead -> lead.filtered() instanceof Datum.Unknown)
+                    .map(Lead::id)
+                    .toList();
+            (rows.isEmpty() ? List.of(at.directory().name(consumer.unit())) : rows).forEach(of -> gaps.add(FILTER, of));
+        }
+    }
+
+    /** Whether a unit minds a disturbed supply: as its type says, else by its kind; not known when that is marked "?". */
+    private static Datum<Boolean> minds(Situation at, Consumer consumer) {
         Datum<UnitKind> kind = at.directory().type(consumer.unit()).kind();
         Datum<Boolean> said = at.directory().type(consumer.unit()).sensitive();
-        return said.known().orElse(kind.is(UnitKind.SATELLITE_RECEIVER) || kind.is(UnitKind.COMMAND_RECEIVER));
+        return usual(said, kind, kind.is(UnitKind.SATELLITE_RECEIVER) || kind.is(UnitKind.COMMAND_RECEIVER));
     }
 
-    private static boolean noisy(Situation at, Consumer consumer) {
+    /** Whether a load disturbs its supply. */
+    private static Datum<Boolean> disturbs(Situation at, Consumer consumer) {
         Datum<UnitKind> kind = at.directory().type(consumer.unit()).kind();
         Datum<Boolean> said = at.directory().type(consumer.unit()).noisy();
-        boolean usual = !(said instanceof Datum.Unknown) && (kind.is(UnitKind.ACTUATOR) || kind.is(UnitKind.PUMP));
-        return said.known().orElse(usual);
+        return usual(said, kind, kind.is(UnitKind.ACTUATOR) || kind.is(UnitKind.PUMP));
     }
 
-    private static boolean filtered(Situation at, Consumer consumer) {
-        boolean rail =
-                consumer.limits().map(Rail::filtered).map(f -> f.is(true)).orElse(false);
-        return rail
-                || Supplies.leadsAt(at, consumer.inputs()).stream()
-                        .anyMatch(lead -> lead.filtered().is(true));
+    private static Datum<Boolean> usual(Datum<Boolean> said, Datum<UnitKind> kind, boolean usual) {
+        boolean open = said instanceof Datum.Unknown || kind instanceof Datum.Unknown;
+        return said.isKnown() ? said : open ? Datum.unknown() : Datum.of(usual);
+    }
+
+    /** Whether its rail or a lead to it carries a filter. */
+    private static Datum<Boolean> filtered(Situation at, Consumer consumer) {
+        List<Datum<Boolean>> said = new ArrayList<>();
+        consumer.limits().map(Rail::filtered).ifPresent(said::add);
+        Supplies.leadsAt(at, consumer.inputs()).forEach(lead -> said.add(lead.filtered()));
+        if (said.stream().anyMatch(one -> one.is(true))) {
+            return Datum.of(true);
+        }
+        return said.stream().anyMatch(one -> one instanceof Datum.Unknown) ? Datum.unknown() : Datum.of(false);
     }
 
     private static Draft draft(Situation at, PowerSource source, Consumer consumer, List<Consumer> others) {

@@ -15,7 +15,6 @@ import ringout.graph.Wire;
 import ringout.graph.power.PlacedLoad;
 import ringout.graph.power.PowerGraph;
 import ringout.graph.power.PowerSource;
-import ringout.model.Datum;
 import ringout.model.Event;
 import ringout.solve.power.LoadCase;
 import ringout.solve.power.PowerFlow;
@@ -195,7 +194,6 @@ final class OwnPeaks {
 
     /** How long a peak lasts in a conductor in s: as its row says, else the longest of the loads behind; empty when nobody tells. */
     OptionalDouble seconds(Wire wire, PeakCase of) {
-        Datum<Double> row = wire.lead().peakS();
-        return row.isKnown() ? OptionalDouble.of(row.or(0.0)) : FuseBelowLoad.longest(at, behind(wire.leadIndex()), of);
+        return FuseBelowLoad.seconds(at, wire.lead().peakS(), behind(wire.leadIndex()), of);
     }
 }

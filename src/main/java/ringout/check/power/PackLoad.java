@@ -7,6 +7,7 @@ import ringout.check.form.Situation;
 import ringout.graph.power.PlacedLoad;
 import ringout.graph.power.PowerSource;
 import ringout.graph.power.SourceReach;
+import ringout.model.Datum;
 import ringout.model.Lead;
 import ringout.model.PinRole;
 
@@ -69,11 +70,22 @@ record PackLoad(Situation at, PowerSource pack, Flowing flow, OutputLoad.Peak hi
 
     /** How long the peak lasts in s: as the row of the lead at a contact says, else as the loads and events say. */
     OptionalDouble seconds(int pin) {
+        if (!untimed(pin).isEmpty()) {
+            return OptionalDouble.empty();
+        }
         OptionalDouble row = Supplies.leadsAt(at, List.of(pin)).stream()
                 .map(Lead::peakS)
                 .filter(seconds -> seconds.isKnown())
                 .mapToDouble(seconds -> seconds.or(0.0))
                 .max();
         return row.isPresent() ? row : FuseBelowLoad.longest(at, loads(), highest.of());
+    }
+
+    /** Rows at a contact that are marked as not knowing how long the peak lasts. */
+    List<String> untimed(int pin) {
+        return Supplies.leadsAt(at, List.of(pin)).stream()
+                .filter(lead -> lead.peakS() instanceof Datum.Unknown)
+                .map(Lead::id)
+                .toList();
     }
 }

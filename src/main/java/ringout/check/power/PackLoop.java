@@ -101,7 +101,7 @@ record PackLoop(double ohm, double usualOhm, List<Gap> usual, List<Gap> missing,
             ohm += contact;
             if (!Resistivity.contactKnown(wiring, pin)) {
                 usualOhm += contact;
-                usual.add(new Gap(PowerData.CONTACT_OHM, wiring.plugName(wiring.unitOf(pin), wiring.plugIndex(pin))));
+                usual.add(new Gap(PowerData.CONTACT, wiring.plugName(wiring.unitOf(pin), wiring.plugIndex(pin))));
             }
         }
 

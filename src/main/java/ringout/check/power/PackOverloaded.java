@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
-import ringout.check.form.Check;
+import ringout.check.form.Weighing;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Gaps;
 import ringout.check.form.Outcomes;
@@ -51,7 +51,7 @@ import ringout.solve.power.LoadCase;
             "efficiency of each regulator",
             "how long the peak lasts"
         })
-public final class PackOverloaded implements Check {
+public final class PackOverloaded implements Weighing {
     static final String CAPACITY = "capacity or discharge rate of the cells";
     static final String CONTACT = "continuous rating of the contact";
     static final String SHORT_TIME = "short-time rating of the contact";
@@ -163,7 +163,8 @@ public final class PackOverloaded implements Check {
             open.add(new Gap(SHORT_TIME, name));
         }
         if (seconds.isEmpty()) {
-            open.add(new Gap(FuseBelowLoad.TIME, name));
+            List<String> untimed = load.untimed(pin);
+            (untimed.isEmpty() ? List.of(name) : untimed).forEach(of -> open.add(new Gap(FuseBelowLoad.TIME, of)));
         }
         if (!known || seconds.isEmpty()) {
             return false;

@@ -20,7 +20,6 @@ final class PowerData {
     static final String PACK_OHM = "resistance of a cell";
     static final String EMPTY_CELL = "voltage of an empty cell";
     static final String FRAME_WAY = "way back through the frame, as a lead or joint,";
-    static final String CONTACT_OHM = "resistance of the contact";
     static final String COLLAPSE = "operating point, since the voltage collapses at the loads";
     static final String UNSETTLED = "operating point, since diodes and regulators do not come to rest in state";
     static final String DECIDES = "measured figure for the assumed one that decides";
@@ -54,11 +53,7 @@ final class PowerData {
         if (datum.contains("cell") || datum.equals(CAPACITY)) {
             return new Gaps.Way("read the label of the pack", 1);
         }
-        if (datum.equals(CONTACT_OHM)) {
-            return new Gaps.Way(
-                    "look it up in the maker's data, or measure the drop over the mated contact under load", 5);
-        }
-        if (datum.equals("planned mission time") || datum.startsWith("lowest temperature")) {
+        if (datum.equals("planned mission time") || datum.startsWith("reserve asked") || datum.startsWith("lowest temperature")) {
             return new Gaps.Way("ask who plans the flights", 1);
         }
         if (datum.equals("health")) {

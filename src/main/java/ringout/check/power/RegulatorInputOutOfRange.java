@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import ringout.check.form.Check;
+import ringout.check.form.Weighing;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Gaps;
 import ringout.check.form.Outcomes;
@@ -53,7 +53,7 @@ import ringout.solve.power.PackCharge;
             "size and length of the leads from the packs to its input",
             "resistance of their contacts"
         })
-public final class RegulatorInputOutOfRange implements Check {
+public final class RegulatorInputOutOfRange implements Weighing {
     static final String HIGHEST_INPUT = "highest input voltage";
     static final String DROPOUT = "dropout or lowest input voltage";
     static final String OUTPUT = "output voltage";

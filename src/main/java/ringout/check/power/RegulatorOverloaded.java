@@ -3,7 +3,7 @@ package ringout.check.power;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import ringout.check.form.Check;
+import ringout.check.form.Weighing;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Gaps;
 import ringout.check.form.Outcomes;
@@ -47,7 +47,7 @@ import ringout.solve.power.LoadCase;
             "continuous and peak rating of each regulator output",
             "efficiency of each regulator fed by another"
         })
-public final class RegulatorOverloaded implements Check {
+public final class RegulatorOverloaded implements Weighing {
     static final String CONTINUOUS = "continuous rating of the output";
     static final String PEAK_RATING = "peak rating of the output";
 

@@ -3,7 +3,7 @@ package ringout.check.power;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import ringout.check.form.Check;
+import ringout.check.form.Weighing;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Gaps;
 import ringout.check.form.Outcomes;
@@ -47,9 +47,10 @@ import ringout.solve.power.LoadCase;
             "average current or power of each load",
             "efficiency of each regulator"
         })
-public final class ReserveTooShort implements Check {
+public final class ReserveTooShort implements Weighing {
     static final String MISSION = "planned mission time";
     static final String CAPACITY = "capacity or nominal voltage of the cells";
+    static final String RESERVE = "reserve asked for after the mission";
     static final String HEALTH = "health";
     static final String COLDEST = "lowest temperature of the packs in flight";
     private static final double MOVE = 0.2;
@@ -105,6 +106,9 @@ public final class ReserveTooShort implements Check {
             if (at.directory().unit(pack.unit()).healthPercent() instanceof Datum.Unknown) {
                 open.add(new Gap(HEALTH, name));
             }
+        }
+        if (at.aircraft().airframe().missionReserveMin() instanceof Datum.Unknown) {
+            open.add(new Gap(RESERVE, "the aircraft"));
         }
         if (at.aircraft().airframe().coldestC() instanceof Datum.Unknown) {
             open.add(new Gap(COLDEST, "the aircraft"));

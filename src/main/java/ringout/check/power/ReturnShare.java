@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import ringout.check.form.Check;
+import ringout.check.form.Weighing;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Gaps;
 import ringout.check.form.Outcomes;
@@ -51,7 +51,7 @@ import ringout.solve.rating.WireRules;
             "contact resistance of the main return",
             "average current of each load"
         })
-public final class ReturnShare implements Check {
+public final class ReturnShare implements Weighing {
     private static final double THIN = 2;
     private static final double MILLI = 0.001;
 
@@ -61,6 +61,8 @@ public final class ReturnShare implements Check {
             return;
         }
         Gaps gaps = new Gaps();
+        Overload.averages(at, flow, gaps);
+        boolean returns = false;
         Set<Integer> told = new HashSet<>();
         for (Returns.Need need : Returns.of(at)) {
             List<Wire> wires = wires(at, need);
@@ -69,6 +71,7 @@ public final class ReturnShare implements Check {
             if (main.isPresent() && wires.size() > 1) {
                 Main pair = new Main(need, main.get(), wires);
                 for (Wire thin : wires) {
+                    returns |= thin.leadIndex() != main.get().leadIndex();
                     boolean other = thin.leadIndex() != main.get().leadIndex();
                     if (other && !told.contains(thin.index()) && judge(at, out, gaps, flow, pair, thin)) {
                         told.add(thin.index());
@@ -76,7 +79,9 @@ public final class ReturnShare implements Check {
                 }
             }
         }
-        gaps.tell(out, PowerData::way);
+        if (returns) {
+            gaps.tell(out, PowerData::way);
+        }
     }
 
     /** The conductors at the 0V pins of a unit. */

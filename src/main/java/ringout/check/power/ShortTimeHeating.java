@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
-import ringout.check.form.Check;
+import ringout.check.form.Weighing;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Gaps;
 import ringout.check.form.Outcomes;
@@ -44,7 +44,7 @@ import ringout.solve.rating.WireRules;
         severity = Severity.S2,
         since = "0.2",
         needs = {"wire size of each supply lead", "peak current of each load and how long it lasts"})
-public final class ShortTimeHeating implements Check {
+public final class ShortTimeHeating implements Weighing {
     private static final double KELVIN_PER = 4.99e-15;
     private static final double M2_PER_MM2 = 1e-6;
 
@@ -54,6 +54,7 @@ public final class ShortTimeHeating implements Check {
             return;
         }
         Gaps gaps = new Gaps();
+        Overload.averages(at, average, gaps);
         Overload.peaks(at, gaps);
         WireRules rules = WireRules.of(at.aircraft());
         Optional<PowerFlow> screen =

@@ -68,7 +68,7 @@ final class SupplyWay {
                     String name = at.directory().isJoint(unit)
                             ? at.directory().name(unit)
                             : at.wiring().plugName(unit, at.wiring().plugIndex(pin));
-                    gaps.add(new Gap(PowerData.CONTACT_OHM, name));
+                    gaps.add(new Gap(PowerData.CONTACT, name));
                 }
             }
         }

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import ringout.check.form.Check;
+import ringout.check.form.Weighing;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Figures;
 import ringout.check.form.Gaps;
@@ -51,7 +51,7 @@ import ringout.solve.power.PowerFlow;
             "lowest supply voltage of each unit",
             "average and peak current"
         })
-public final class VoltageAtModule implements Check {
+public final class VoltageAtModule implements Weighing {
     private static final String LOWEST = "lowest supply voltage";
 
     @Override
@@ -67,6 +67,10 @@ public final class VoltageAtModule implements Check {
         always.add(0, average.get());
         LoadRun.Finder runs = new LoadRun.Finder(at);
         Gaps gaps = new Gaps();
+        Overload.averages(at, average.get().flow(), gaps);
+        gaps.add(EventOverload.empties(at).stream()
+                .filter(gap -> !gap.datum().equals(PowerData.PACK_OHM))
+                .toList());
         List<LoadRun> asked = new ArrayList<>();
         for (PlacedLoad load : PowerGraph.of(at.circuit()).loads()) {
             runs.of(load)

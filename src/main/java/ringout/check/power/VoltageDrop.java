@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import ringout.check.form.Check;
+import ringout.check.form.Weighing;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Figures;
 import ringout.check.form.Gaps;
@@ -46,7 +46,7 @@ import ringout.solve.rating.WireRules;
         severity = Severity.S3,
         since = "0.2",
         needs = {"length and wire size of each supply lead", "average and peak current of each load"})
-public final class VoltageDrop implements Check {
+public final class VoltageDrop implements Weighing {
     @Override
     public void look(Situation at, Outcomes out) {
         LoadRun.Finder runs = new LoadRun.Finder(at);

@@ -7,7 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import ringout.check.form.Check;
+import ringout.check.form.Weighing;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Gaps;
 import ringout.check.form.Outcomes;
@@ -50,7 +50,7 @@ import ringout.solve.power.PowerFlow;
             "contact resistance of the returns",
             "average and peak current of each load"
         })
-public final class ZeroShift implements Check {
+public final class ZeroShift implements Weighing {
     @Override
     public void look(Situation at, Outcomes out) {
         if (!(at.operatingPoint(LoadCase.AVERAGE) instanceof PowerFlow average)) {

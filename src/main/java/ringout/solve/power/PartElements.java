@@ -103,7 +103,7 @@ final class PartElements {
         if (given > 0 && given <= 1) {
             return OptionalDouble.of(given);
         }
-        assumed.add("efficiency", name(inner), EFFICIENCY, "");
+        assumed.add("efficiency", circuit.wiring().directory().name(inner.unit()), EFFICIENCY, "");
         return OptionalDouble.of(EFFICIENCY);
     }
 
