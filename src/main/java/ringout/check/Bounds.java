@@ -68,8 +68,9 @@ final class Bounds {
         this.said = said;
         this.other = other;
         Map<String, List<OpenDatum>> byDatum = new LinkedHashMap<>();
-        open.all().forEach(datum -> byDatum.computeIfAbsent(datum.datum(), key -> new ArrayList<>())
-                .add(datum));
+        open.all()
+                .forEach(datum -> byDatum.computeIfAbsent(datum.datum(), key -> new ArrayList<>())
+                        .add(datum));
         byDatum.values().forEach(this::suppose);
         if (byDatum.size() > 1) {
             together();
@@ -95,7 +96,8 @@ final class Bounds {
         for (int way = 0; way < 2; way++) {
             Map<String, Set<Finding>> changed = changed(supposing(datum -> true, way));
             changed.keySet().removeAll(asked.keySet());
-            changed.forEach((code, findings) -> near(open.all(), findings).forEach(datum -> ask(code, datum, findings)));
+            changed.forEach(
+                    (code, findings) -> near(open.all(), findings).forEach(datum -> ask(code, datum, findings)));
         }
     }
 
@@ -126,7 +128,8 @@ final class Bounds {
             names.addAll(finding.evidence().path().names());
         }
         List<OpenDatum> near = data.stream()
-                .filter(datum -> datum.of().stream().anyMatch(of -> names.stream().anyMatch(name -> speaks(name, of))))
+                .filter(datum ->
+                        datum.of().stream().anyMatch(of -> names.stream().anyMatch(name -> speaks(name, of))))
                 .toList();
         return near.isEmpty() ? data : near;
     }
@@ -136,8 +139,8 @@ final class Bounds {
     }
 
     private void ask(String code, OpenDatum datum, Set<Finding> findings) {
-        Asked one = asked.computeIfAbsent(code, key -> new TreeMap<>())
-                .computeIfAbsent(datum.datum(), key -> new Asked());
+        Asked one =
+                asked.computeIfAbsent(code, key -> new TreeMap<>()).computeIfAbsent(datum.datum(), key -> new Asked());
         one.data.add(datum);
         findings.forEach(finding -> one.states.addAll(finding.states()));
     }
@@ -148,12 +151,14 @@ final class Bounds {
         said.findings().forEach((id, finding) -> {
             if (now.findings().values().stream().noneMatch(again -> same(finding, again) || within(again, finding))) {
                 withdrawn.add(id);
-                changed.computeIfAbsent(finding.code(), key -> new LinkedHashSet<>()).add(finding);
+                changed.computeIfAbsent(finding.code(), key -> new LinkedHashSet<>())
+                        .add(finding);
             }
         });
         now.findings().forEach((id, finding) -> {
             if (said.findings().values().stream().noneMatch(before -> same(before, finding))) {
-                changed.computeIfAbsent(finding.code(), key -> new LinkedHashSet<>()).add(finding);
+                changed.computeIfAbsent(finding.code(), key -> new LinkedHashSet<>())
+                        .add(finding);
             }
         });
         for (String code : now.looked()) {

@@ -103,7 +103,8 @@ public final class Review {
 
     /** Takes back what hangs on a figure nobody gave, and asks for the figure instead. */
     private void bound(List<Check> checks, List<Circuit> circuits) {
-        List<Check> weighing = checks.stream().filter(Weighing.class::isInstance).toList();
+        List<Check> weighing =
+                checks.stream().filter(Weighing.class::isInstance).toList();
         OpenData open = weighing.isEmpty() ? OpenData.NONE : OpenData.of(circuits);
         if (open.all().isEmpty()) {
             return;

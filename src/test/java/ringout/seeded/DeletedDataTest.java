@@ -106,8 +106,7 @@ class DeletedDataTest {
         findings(review(spot.put().apply(other)))
                 .filter(finding -> !before.contains(finding.id()) && held.test(finding.code()))
                 .forEach(finding -> readers.putIfAbsent(
-                        finding.code(),
-                        spot.value() + " -> " + other.known().orElseThrow() + ": " + finding.title()));
+                        finding.code(), spot.value() + " -> " + other.known().orElseThrow() + ": " + finding.title()));
     }
 
     private static boolean names(CannotTell open, Spot spot) {

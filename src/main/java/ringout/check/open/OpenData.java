@@ -27,15 +27,16 @@ public record OpenData(Aircraft aircraft, List<OpenDatum> all) {
 
     /** What is missing where current flows in one of the states. */
     public static OpenData of(List<Circuit> circuits) {
-        return new OpenData(
-                circuits.get(0).wiring().aircraft(), new OpenDataFinder(circuits).find());
+        return new OpenData(circuits.get(0).wiring().aircraft(), new OpenDataFinder(circuits).find());
     }
 
     /** The aircraft with some of the data at one end of what they usually are. */
     public Aircraft supposing(Predicate<OpenDatum> which, int way) {
         Map<String, Map<String, Datum<?>>> values = new HashMap<>();
-        all.stream().filter(which).forEach(open -> values.computeIfAbsent(open.record(), key -> new HashMap<>())
-                .put(open.field(), open.at(way)));
+        all.stream()
+                .filter(which)
+                .forEach(open -> values.computeIfAbsent(open.record(), key -> new HashMap<>())
+                        .put(open.field(), open.at(way)));
         Shape<Aircraft> shape = Shape.of(Aircraft.class);
         Aircraft changed = shape.with(
                 aircraft, "leads", each(aircraft.leads(), (lead, i) -> changed(lead, values, OpenDataFinder.lead(i))));
@@ -80,7 +81,8 @@ public record OpenData(Aircraft aircraft, List<OpenDatum> all) {
         @SuppressWarnings("unchecked")
         Shape<R> shape = Shape.of((Class<R>) record.getClass());
         R changed = record;
-        for (Map.Entry<String, Datum<?>> value : values.getOrDefault(place, Map.of()).entrySet()) {
+        for (Map.Entry<String, Datum<?>> value :
+                values.getOrDefault(place, Map.of()).entrySet()) {
             changed = shape.with(changed, value.getKey(), value.getValue());
         }
         return changed;

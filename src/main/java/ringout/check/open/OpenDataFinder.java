@@ -78,7 +78,13 @@ final class OpenDataFinder {
             event(aircraft.events().get(i), i);
         }
         if (aircraft.project().ruleSet() instanceof Datum.Unknown) {
-            add(PROJECT, "ruleSet", "wire rule set", "ask who signs the harness", 1, List.of("the project"),
+            add(
+                    PROJECT,
+                    "ruleSet",
+                    "wire rule set",
+                    "ask who signs the harness",
+                    1,
+                    List.of("the project"),
                     UsualRange.RULES);
         }
         return found.isEmpty() ? found : Carrying.current(circuits).only(found);
@@ -159,7 +165,9 @@ final class OpenDataFinder {
             String how = "measure the output";
             add(place, "outputV", "output voltage", how, 2, units, UsualRange.outputV(type, part));
         }
-        if (UsualRange.isLink(part) && rating.milliohm() instanceof Datum.Unknown && !rating.ohm().isKnown()) {
+        if (UsualRange.isLink(part)
+                && rating.milliohm() instanceof Datum.Unknown
+                && !rating.ohm().isKnown()) {
             String datum = "resistance of " + part.name();
             add(place, "milliohm", datum, MAKER, 5, units, UsualRange.LINK_MILLIOHM);
         }

@@ -15,13 +15,7 @@ import ringout.model.Datum;
  * @param ends what it may be; the same place means the same direction in all of them
  */
 public record OpenDatum(
-        String record,
-        String field,
-        String datum,
-        String how,
-        int minutes,
-        List<String> of,
-        List<Datum<?>> ends) {
+        String record, String field, String datum, String how, int minutes, List<String> of, List<Datum<?>> ends) {
     /** What it is at one end; data with fewer ends stay at their last. */
     Datum<?> at(int way) {
         return ends.get(Math.min(way, ends.size() - 1));
@@ -29,8 +23,7 @@ public record OpenDatum(
 
     /** Whether it belongs to a lead, contact or joint. */
     boolean inTheWay() {
-        return !record.equals(OpenDataFinder.PROJECT) && !record.contains("part")
-                && !record.startsWith("event");
+        return !record.equals(OpenDataFinder.PROJECT) && !record.contains("part") && !record.startsWith("event");
     }
 
     /** The same of fewer things. */

@@ -76,9 +76,7 @@ final class UsualRange {
     /** One cell in milliohm: the larger the cell, the less. */
     static List<Datum<?>> cellMilliohm(PartRating rating) {
         double ah = rating.capacityAh().or(0.0);
-        return ah > 0
-                ? of(CELL_MILLIOHM_AH[0] / ah, CELL_MILLIOHM_AH[1] / ah)
-                : of(CELL_MILLIOHM[0], CELL_MILLIOHM[1]);
+        return ah > 0 ? of(CELL_MILLIOHM_AH[0] / ah, CELL_MILLIOHM_AH[1] / ah) : of(CELL_MILLIOHM[0], CELL_MILLIOHM[1]);
     }
 
     /** What a regulator is set to in V: near the voltage of its rail; nothing when that is not given either. */

@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import ringout.check.form.Weighing;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Gaps;
 import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
 import ringout.check.form.Threshold;
 import ringout.check.form.Thresholds;
+import ringout.check.form.Weighing;
 import ringout.finding.Draft;
 import ringout.finding.Severity;
 import ringout.graph.Gap;
@@ -171,8 +171,7 @@ public final class FuseBelowLoad implements Weighing {
 
     /** How long a peak lasts: as the row of the lead says, else the longest of the loads behind. */
     private static OptionalDouble seconds(Situation at, Fuses.Fuse fuse, Fuses.Behind behind, PeakCase of) {
-        return seconds(
-                at, fuse.lead().map(lead -> lead.peakS()).orElse(Datum.notAsked()), behind.loads, of);
+        return seconds(at, fuse.lead().map(lead -> lead.peakS()).orElse(Datum.notAsked()), behind.loads, of);
     }
 
     /** How long a peak lasts: as a row says; a row marked "?" says that nobody knows; else the longest of the loads behind. */

@@ -100,8 +100,7 @@ public final class Inrush implements Check {
                             SUPPRESSOR,
                             at.wiring()
                                     .plugName(
-                                            at.wiring().unitOf(pin),
-                                            at.wiring().plugIndex(pin))));
+                                            at.wiring().unitOf(pin), at.wiring().plugIndex(pin))));
         } else if (joule > most.value()) {
             out.finding(draft(at, packs, charged, farad, volts, most));
         } else if (open.isEmpty()) {
@@ -141,8 +140,8 @@ public final class Inrush implements Check {
             for (int pin = at.wiring().firstPin(unit); pin < at.wiring().endPin(unit); pin++) {
                 int plug = at.wiring().plugIndex(pin);
                 boolean again = pins.stream()
-                        .anyMatch(other -> at.wiring().unitOf(other) == unit
-                                && at.wiring().plugIndex(other) == plug);
+                        .anyMatch(other ->
+                                at.wiring().unitOf(other) == unit && at.wiring().plugIndex(other) == plug);
                 if (at.wiring().is(pin, PinRole.PACK_PLUS) && !again) {
                     pins.add(pin);
                 }

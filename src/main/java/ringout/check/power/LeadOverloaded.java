@@ -2,7 +2,6 @@ package ringout.check.power;
 
 import java.util.List;
 import java.util.Optional;
-import ringout.check.form.Weighing;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Figures;
 import ringout.check.form.Gaps;
@@ -10,6 +9,7 @@ import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
 import ringout.check.form.Threshold;
 import ringout.check.form.Thresholds;
+import ringout.check.form.Weighing;
 import ringout.finding.Draft;
 import ringout.finding.Severity;
 import ringout.graph.Gap;

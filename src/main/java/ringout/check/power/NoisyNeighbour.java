@@ -77,8 +77,8 @@ public final class NoisyNeighbour implements Check {
             }
             List<Consumer> others = on.stream()
                     .filter(other -> other.unit() != consumer.unit())
-                    .filter(other ->
-                            !disturbs(at, other).is(false) && !filtered(at, other).is(true))
+                    .filter(other -> !disturbs(at, other).is(false)
+                            && !filtered(at, other).is(true))
                     .toList();
             List<Consumer> noisy = others.stream()
                     .filter(other ->

@@ -53,7 +53,9 @@ final class PowerData {
         if (datum.contains("cell") || datum.equals(CAPACITY)) {
             return new Gaps.Way("read the label of the pack", 1);
         }
-        if (datum.equals("planned mission time") || datum.startsWith("reserve asked") || datum.startsWith("lowest temperature")) {
+        if (datum.equals("planned mission time")
+                || datum.startsWith("reserve asked")
+                || datum.startsWith("lowest temperature")) {
             return new Gaps.Way("ask who plans the flights", 1);
         }
         if (datum.equals("health")) {
