@@ -1,6 +1,7 @@
 package ringout.check;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +20,8 @@ import ringout.finding.Finding;
 import ringout.finding.Fingerprint;
 import ringout.finding.Headline;
 import ringout.finding.Headlines;
+import ringout.finding.NextData;
+import ringout.finding.NextDatum;
 import ringout.finding.Report;
 import ringout.finding.Severity;
 import ringout.finding.Waivers;
@@ -75,6 +78,7 @@ public final class Review {
                 circuits.stream().map(circuit -> circuit.state().name()).toList(),
                 waivers.open(),
                 List.copyOf(review.cannotTell.values()),
+                next(List.copyOf(review.cannotTell.values()), checks),
                 waivers.waived(),
                 waivers.lapsed(),
                 review.count(true),
@@ -185,6 +189,23 @@ public final class Review {
                 note(check, out.hasLooked());
             }
         }
+    }
+
+    /** Lines of checks that only gather what others lack are no verdicts of their own. */
+    private static List<NextDatum> next(List<CannotTell> open, List<Check> checks) {
+        if (open.isEmpty()) {
+            return List.of();
+        }
+        Map<String, Severity> severities = new HashMap<>();
+        for (Check check : checks) {
+            if (!(check instanceof Gathering)) {
+                CheckInfo info = check.getClass().getAnnotation(CheckInfo.class);
+                severities.put(info.code(), info.severity());
+            }
+        }
+        return NextData.of(
+                open.stream().filter(one -> severities.containsKey(one.code())).toList(),
+                code -> severities.getOrDefault(code, Severity.S5));
     }
 
     private void run(Check check, List<Situation> situations) {

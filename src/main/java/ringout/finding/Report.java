@@ -8,6 +8,7 @@ import java.util.List;
  * @param states states looked at
  * @param headlines one a mistake, most severe first
  * @param cannotTell what could not be decided
+ * @param next the data worth getting next, the best first
  * @param waived headlines accepted by a waiver
  * @param lapsed waivers that do not hold
  * @param passed number of checks that could decide and found nothing
@@ -17,6 +18,7 @@ public record Report(
         List<String> states,
         List<Headline> headlines,
         List<CannotTell> cannotTell,
+        List<NextDatum> next,
         List<Headline> waived,
         List<LapsedWaiver> lapsed,
         int passed,

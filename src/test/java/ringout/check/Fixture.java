@@ -99,6 +99,7 @@ record Fixture(String code, String name) {
                         .toList(),
                 List.of(),
                 List.of(),
+                List.of(),
                 with.passed() - without.passed(),
                 with.notApplicable() - without.notApplicable());
     }

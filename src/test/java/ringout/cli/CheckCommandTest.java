@@ -45,6 +45,47 @@ class CheckCommandTest {
                 out.toString());
     }
 
+    /** Without the size and length of one lead: each is got in 2 min; the size is what more, or as many, checks wait for. */
+    @Test
+    void whatToGetNextIsSaidInThreeLinesAtTheMost(@TempDir Path folder) throws IOException {
+        Path own = copied(
+                "samples/linewarden",
+                folder.resolve("own"),
+                "W67,IMU-C2,LOG-C1,can,26,180",
+                "W67,IMU-C2,LOG-C1,can,?,?");
+        run("check", own.toString(), "--today", "2026-01-01");
+        List<String> next =
+                out.toString().lines().filter(line -> line.startsWith("N ")).toList();
+        assertEquals(3, next.size(), out.toString());
+        assertTrue(
+                next.get(0).matches("N  get next: (length|wire size) of W67; .* 2 min, decides \\d+ verdicts of .*"),
+                next.get(0));
+        assertEquals(
+                next,
+                out.toString().lines().skip(out.toString().lines().count() - 3).toList());
+        out.getBuffer().setLength(0);
+        run("check", own.toString(), "--format", "json");
+        Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(Files.readString(Path.of("schemas/findings.schema.json")));
+        assertEquals("[]", schema.validate(out.toString(), InputFormat.JSON).toString());
+        assertTrue(out.toString().contains("\"next\" : ["), out.toString());
+        assertTrue(out.toString().contains("\"weight\""), out.toString());
+    }
+
+    /** A sample in a folder of its own, one text of its list changed. */
+    private static Path copied(String sample, Path own, String from, String to) throws IOException {
+        Files.createDirectories(own);
+        String library = Path.of("samples/library").toAbsolutePath().toString();
+        for (String file : new String[] {"aircraft.json", "units.csv", "leads.csv"}) {
+            Files.writeString(
+                    own.resolve(file),
+                    Files.readString(Path.of(sample, file))
+                            .replace("\"../library", "\"" + library)
+                            .replace(from, to));
+        }
+        return own;
+    }
+
     @Test
     void theReviewSampleEndsWithOne() {
         assertEquals(ExitStatus.FINDINGS, run("check", "samples/linewarden-review", "--format", "line"));

@@ -67,8 +67,8 @@ public final class LeadLength implements Check {
         }
         gaps.tell(
                 out,
-                datum -> datum.equals("cut length")
-                        ? new Gaps.Way("measure the lead", 2)
+                datum -> datum.equals("length")
+                        ? new Gaps.Way("measure plug to plug", 2)
                         : new Gaps.Way("lay a string along the way", 3));
     }
 
@@ -87,7 +87,7 @@ public final class LeadLength implements Check {
         }
         double along = Way.of(lead).lengthMm();
         if (lead.lengthMm().isMissing()) {
-            gaps.add("cut length", lead.id());
+            gaps.add("length", lead.id());
             return;
         }
         double length = lead.lengthMm().or(0.0);

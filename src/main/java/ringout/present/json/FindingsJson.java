@@ -8,6 +8,7 @@ import ringout.finding.Evidence;
 import ringout.finding.Finding;
 import ringout.finding.Headline;
 import ringout.finding.LapsedWaiver;
+import ringout.finding.NextDatum;
 import ringout.finding.Place;
 import ringout.finding.Report;
 import ringout.model.Aircraft;
@@ -57,6 +58,9 @@ public final class FindingsJson {
         lapsed(report.lapsed());
         json.writeArrayPropertyStart("cannotTell");
         report.cannotTell().forEach(this::cannotTell);
+        json.writeEndArray();
+        json.writeArrayPropertyStart("next");
+        report.next().forEach(this::next);
         json.writeEndArray();
         json.writeEndObject();
     }
@@ -185,6 +189,17 @@ public final class FindingsJson {
         json.writeStringProperty("missing", open.missing());
         json.writeStringProperty("how", open.how());
         json.writeNumberProperty("minutes", open.minutes());
+        json.writeEndObject();
+    }
+
+    private void next(NextDatum datum) {
+        json.writeStartObject();
+        json.writeStringProperty("missing", datum.missing());
+        json.writeStringProperty("how", datum.how());
+        json.writeNumberProperty("minutes", datum.minutes());
+        json.writeNumberProperty("verdicts", datum.verdicts());
+        words("codes", datum.codes());
+        json.writeNumberProperty("weight", datum.weight());
         json.writeEndObject();
     }
 

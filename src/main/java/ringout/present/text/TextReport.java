@@ -8,12 +8,13 @@ import ringout.finding.CannotTell;
 import ringout.finding.Evidence;
 import ringout.finding.Finding;
 import ringout.finding.Headline;
+import ringout.finding.NextDatum;
 import ringout.finding.Place;
 import ringout.finding.Report;
 import ringout.finding.Severity;
 import ringout.model.Origin;
 
-/** A report as text: counts first, then one block a headline, then what could not be decided. */
+/** A report as text: counts first, then one block a headline, then what could not be decided and what to get next. */
 public final class TextReport {
     private final StringBuilder text = new StringBuilder();
     private final boolean manyStates;
@@ -36,21 +37,26 @@ public final class TextReport {
                         .append(waiver.why())
                         .append('\n'));
         out.cannotTell(report.cannotTell());
+        report.next().forEach(out::next);
         return out.text.toString();
     }
 
     /** One finding as a block, without what it also explains. */
     public static String of(Finding finding, List<String> allStates) {
-        TextReport out = new TextReport(new Report(allStates, List.of(), List.of(), List.of(), List.of(), 0, 0));
+        TextReport out = new TextReport(alone(allStates));
         out.finding(finding, allStates);
         return out.text.toString();
     }
 
     /** One line of something that could not be decided. */
     public static String of(CannotTell open) {
-        TextReport out = new TextReport(new Report(List.of(), List.of(), List.of(), List.of(), List.of(), 0, 0));
+        TextReport out = new TextReport(alone(List.of()));
         out.cannotTell(open.code(), open);
         return out.text.toString();
+    }
+
+    private static Report alone(List<String> states) {
+        return new Report(states, List.of(), List.of(), List.of(), List.of(), List.of(), 0, 0);
     }
 
     private void counts(Report report) {
@@ -148,5 +154,20 @@ public final class TextReport {
             text.append(" (").append(String.join(", ", open.objects())).append(')');
         }
         text.append("; ").append(open.how()).append(", ").append(open.minutes()).append(" min\n");
+    }
+
+    /** A datum worth getting next, with what it decides. */
+    private void next(NextDatum datum) {
+        text.append("N  get next: ")
+                .append(datum.missing())
+                .append("; ")
+                .append(datum.how())
+                .append(", ")
+                .append(datum.minutes())
+                .append(" min, decides ")
+                .append(plural(datum.verdicts(), "verdict"))
+                .append(" of ")
+                .append(String.join(" ", datum.codes()))
+                .append('\n');
     }
 }
