@@ -24,11 +24,18 @@ import ringout.check.build.PoweredTooEarly;
 import ringout.check.build.PropellersFitted;
 import ringout.check.form.Check;
 import ringout.check.installation.AntennaTooClose;
+import ringout.check.installation.BareOnConductiveFrame;
+import ringout.check.installation.ColourMisleads;
 import ringout.check.installation.CompassNearCurrent;
+import ringout.check.installation.InsulationTooHot;
 import ringout.check.installation.KeyOrCountDiffers;
 import ringout.check.installation.LeadLength;
 import ringout.check.installation.MixedClampSizes;
+import ringout.check.installation.OrientationWrong;
 import ringout.check.installation.PlugDoesNotMate;
+import ringout.check.installation.ShieldGrounding;
+import ringout.check.installation.UnguardedCrossing;
+import ringout.check.installation.UnwitnessedScrew;
 import ringout.check.installation.WireOutsideContact;
 import ringout.check.installation.WrongClampCount;
 import ringout.check.power.BackFeed;
@@ -229,14 +236,21 @@ public final class Catalogue {
             new TapOrder()); // P38
 
     private static final List<Check> INSTALLATION = List.of(
+            new OrientationWrong(), // M01
             new LeadLength(), // M02
             new PlugDoesNotMate(), // M04
             new KeyOrCountDiffers(), // M05
+            new ColourMisleads(), // M09
+            new ShieldGrounding(), // M12
             new CompassNearCurrent(), // M13
             new AntennaTooClose(), // M14
             new WireOutsideContact(), // M15
             new WrongClampCount(), // M16
-            new MixedClampSizes()); // M17
+            new MixedClampSizes(), // M17
+            new UnguardedCrossing(), // M19
+            new InsulationTooHot(), // M21
+            new UnwitnessedScrew(), // M22
+            new BareOnConductiveFrame()); // M28
 
     private static final List<Check> BUILD = List.of(
             new ConnectionAfterCover(), // B01

@@ -234,6 +234,19 @@ public final class Thresholds {
 
     /** Hover margin that must be left when rotors stop together, of the largest thrust of one rotor. */
     public static final Threshold ROTOR_MARGIN = new Threshold("rotor.margin", 10, "% of thrust", "judgement");
+    /** How far an arrow may be off its setting. */
+    public static final Threshold ORIENTATION = new Threshold("orientation", 5, "degrees", "judgement");
+
+    /** Least clearance of a lead to the rim of a hole without grommet. */
+    public static final Threshold HOLE_CLEARANCE =
+            new Threshold("hole.clearance", 9.5, "mm", "3/8 in, FAA AC 43.13-1B, chapter 11");
+
+    /** What insulation must stand above the highest temperature of its zone. */
+    public static final Threshold INSULATION_MARGIN =
+            new Threshold("insulation.margin", 20, "K", "common practice, no source");
+
+    /** Current from which a screw joint needs a record. */
+    public static final Threshold SCREW_CURRENT = new Threshold("screw.current", 10, "A", "common practice, no source");
 
     private Thresholds() {}
 
@@ -307,6 +320,10 @@ public final class Thresholds {
                 COMPASS_MAGNET,
                 ANTENNA_SATELLITE,
                 ANTENNA_SAME_BAND,
-                ANTENNA_COMPASS);
+                ANTENNA_COMPASS,
+                ORIENTATION,
+                HOLE_CLEARANCE,
+                INSULATION_MARGIN,
+                SCREW_CURRENT);
     }
 }
