@@ -79,8 +79,16 @@ import ringout.check.power.ZeroShift;
 import ringout.check.record.DataHole;
 import ringout.check.record.NoIdentity;
 import ringout.check.record.UnitDoubtful;
+import ringout.check.redundancy.CommonBus;
+import ringout.check.redundancy.CommonFirmware;
+import ringout.check.redundancy.CommonReturn;
+import ringout.check.redundancy.CommonRun;
 import ringout.check.redundancy.CommonSupply;
+import ringout.check.redundancy.FailsafeSharesFailure;
+import ringout.check.redundancy.LatentRedundancy;
 import ringout.check.redundancy.RotorsStopTogether;
+import ringout.check.redundancy.SilentLoss;
+import ringout.check.redundancy.SingleLossOfFunction;
 import ringout.check.signal.AnalogRun;
 import ringout.check.signal.FailsafeChain;
 import ringout.check.signal.FloatingSafetyInput;
@@ -261,9 +269,16 @@ public final class Catalogue {
             new PropellersFitted()); // B06
 
     private static final List<Check> REDUNDANCY = List.of(
+            new SingleLossOfFunction(), // R01
             new RotorsStopTogether(), // R02
-            new CommonSupply()); // R03
-
+            new CommonSupply(), // R03
+            new CommonBus(), // R04
+            new CommonRun(), // R05
+            new CommonReturn(), // R06
+            new CommonFirmware(), // R07
+            new FailsafeSharesFailure(), // R08
+            new SilentLoss(), // R09
+            new LatentRedundancy()); // R10
 
     private static final List<Check> RECORD = List.of(
             new DataHole(), // X01

@@ -248,6 +248,15 @@ public final class Thresholds {
     /** Current from which a screw joint needs a record. */
     public static final Threshold SCREW_CURRENT = new Threshold("screw.current", 10, "A", "common practice, no source");
 
+    /** How close the leads of a redundant pair may run. */
+    public static final Threshold REDUNDANT_GAP = new Threshold("redundant.gap", 20, "mm", "judgement");
+
+    /** How far the leads of a redundant pair may run close together. */
+    public static final Threshold REDUNDANT_RUN = new Threshold("redundant.run", 200, "mm", "judgement");
+
+    /** What of a run lies at the units themselves and does not count. */
+    public static final Threshold REDUNDANT_NEAR = new Threshold("redundant.near", 100, "mm", "judgement");
+
     private Thresholds() {}
 
     /** All of them. */

@@ -13,7 +13,6 @@ import ringout.graph.Wire;
 import ringout.graph.Wiring;
 import ringout.graph.bus.BusHub;
 import ringout.graph.bus.BusLink;
-import ringout.graph.bus.BusSegment;
 import ringout.graph.bus.Buses;
 import ringout.graph.signal.NetRoles;
 import ringout.graph.signal.SignalWays;
@@ -81,10 +80,25 @@ public final class SignalLoss {
 
     /** Items that cut two hubs of one bus off each other. */
     public Set<Integer> onBus(BusHub from, BusHub to) {
+        return new TreeSet<>(waysFrom(from).above(to.leg()));
+    }
+
+    /** Items that cut each other unit of its bus off a hub, by number of the unit. */
+    public Map<Integer, Set<Integer>> fromHub(BusHub from) {
+        Ways ways = waysFrom(from);
+        Map<Integer, Set<Integer>> found = new TreeMap<>();
+        for (BusHub node : buses.nodes(buses.segment(from))) {
+            if (node.unit() != from.unit()) {
+                found.put(node.unit(), new TreeSet<>(ways.above(node.leg())));
+            }
+        }
+        return found;
+    }
+
+    private Ways waysFrom(BusHub from) {
         WayBuilder builder = new WayBuilder(circuit);
-        BusSegment segment = buses.segment(from);
         Items items = Items.of(circuit);
-        for (int index : segment.links()) {
+        for (int index : buses.segment(from).links()) {
             BusLink link = buses.links().get(index);
             Set<Integer> between = new TreeSet<>();
             for (Wire wire : link.wires()) {
@@ -94,8 +108,7 @@ public final class SignalLoss {
             }
             builder.chain(hub(builder, link.from()), between, hub(builder, link.to()));
         }
-        int start = builder.at(from.leg());
-        return new TreeSet<>(builder.build(List.of(start)).above(to.leg()));
+        return builder.build(List.of(builder.at(from.leg())));
     }
 
     private int hub(WayBuilder builder, int hub) {
