@@ -15,6 +15,9 @@ import ringout.graph.loss.Item;
 import ringout.graph.loss.Items;
 import ringout.graph.loss.Pair;
 import ringout.graph.loss.SupplyLoss;
+import ringout.graph.power.PowerGraph;
+import ringout.graph.power.PowerSource;
+import ringout.graph.power.SourceReach;
 import ringout.model.AircraftFunction;
 import ringout.model.End;
 import ringout.model.PlannedTest;
@@ -25,7 +28,7 @@ import ringout.model.PlannedTest;
  * <p>Why it matters: the first failure hides behind the second way; the second failure is the last.
  *
  * <p>Condition: for one side of a pair no function that runs through it has an indication or a pre-flight step, no unit type lists an
- * indication of it, and no planned test has a pin on it or at a point that only it feeds.
+ * indication of it or of an input that only it feeds, and no planned test has a pin on it or at a point that only it feeds.
  *
  * <p>Does not see: how often the test is made.
  *
@@ -48,7 +51,7 @@ public final class LatentRedundancy implements Check {
         Set<String> done = new TreeSet<>();
         for (Pair pair : Pairs.known(at)) {
             for (Pair.Side side : List.of(pair.a(), pair.b())) {
-                if (done.add(side.name())) {
+                if (done.add(side.name()) && standsIn(at, side)) {
                     if (shown(at, pair, side) || tested(at, tests, pair, side)) {
                         out.looked();
                     } else {
@@ -59,8 +62,18 @@ public final class LatentRedundancy implements Check {
         }
     }
 
+    /** Whether there is anything the side could do: a regulator that feeds nobody stands in for nothing. */
+    private static boolean standsIn(Situation at, Pair.Side side) {
+        List<PowerSource> own = PowerGraph.of(at.circuit()).sources().stream()
+                .filter(source -> source.unit() == side.unit())
+                .toList();
+        SourceReach reach = SourceReach.of(at.circuit());
+        return own.isEmpty()
+                || own.stream().anyMatch(source -> !reach.consumers(source).isEmpty());
+    }
+
     private static boolean shown(Situation at, Pair pair, Pair.Side side) {
-        if (Shown.told(at, side.name())) {
+        if (Shown.told(at, side.name()) || (!pair.inputs() && fedInput(at, side))) {
             return true;
         }
         for (AircraftFunction function : at.aircraft().functions()) {
@@ -72,6 +85,18 @@ public final class LatentRedundancy implements Check {
             }
         }
         return false;
+    }
+
+    /** Whether an indication tells of an input that only this unit feeds. */
+    private static boolean fedInput(Situation at, Pair.Side side) {
+        int unit = Items.of(at.circuit()).unit(side.unit());
+        return Pairs.known(at).stream()
+                .filter(Pair::inputs)
+                .flatMap(pair -> List.of(pair.a(), pair.b()).stream())
+                .filter(input -> Shown.told(at, input.name()))
+                .flatMap(input -> input.supplies().stream())
+                .anyMatch(consumer ->
+                        SupplyLoss.of(at.circuit()).supply(consumer.plus()).contains(unit));
     }
 
     /** Whether a test has a pin on the side, or at a point that is dead without it. */
