@@ -13,8 +13,7 @@ public record AircraftFunction(
         @Doc("must survive one failure") Datum<Boolean> mustSurvive,
         @Doc("what shows that it is lost") List<String> indications,
 
-        @Doc("of these, what is switched off by a setting")
-        List<String> indicationsOff,
+        @Doc("of these, what is switched off by a setting") List<String> indicationsOff,
 
         @Doc("loss that triggers it") Datum<String> trigger,
         @Doc("unit that acts") Datum<String> actor,

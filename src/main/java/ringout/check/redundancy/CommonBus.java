@@ -55,7 +55,9 @@ public final class CommonBus implements Check {
             }
             out.looked();
             boolean one = a.size() == 1 && a.equals(b);
-            if (one && !otherwise(at, pair.a().unit()) && !otherwise(at, pair.b().unit())) {
+            if (one
+                    && !otherwise(at, pair.a().unit())
+                    && !otherwise(at, pair.b().unit())) {
                 out.finding(draft(at, pair, a.iterator().next()));
             }
         }
@@ -93,7 +95,8 @@ public final class CommonBus implements Check {
         Draft draft = Draft.of(
                         Severity.S3, "redundant pair on one bus: " + pair.names() + " both speak over " + bus + " only")
                 .about(pair.a().name(), pair.b().name())
-                .sum("pieces of bus of " + pair.a().name() + ": " + bus + "; of " + pair.b().name() + ": the same")
+                .sum("pieces of bus of " + pair.a().name() + ": " + bus + "; of "
+                        + pair.b().name() + ": the same")
                 .why("a short, a lost terminator or one babbling member takes both")
                 .meter("pull one plug at the end of " + bus + ": one of the two must stay listed")
                 .fix("put " + pair.a().name() + " or " + pair.b().name() + " on another bus")

@@ -40,7 +40,8 @@ public final class CommonReturn implements Check {
             SupplyLoss losses = SupplyLoss.of(at.circuit());
             boolean returned = List.of(pair.a(), pair.b()).stream()
                     .allMatch(side -> side.supplies().stream()
-                            .anyMatch(s -> s.zero() >= 0 && !losses.zero(s.zero()).isEmpty()));
+                            .anyMatch(
+                                    s -> s.zero() >= 0 && !losses.zero(s.zero()).isEmpty()));
             if (returned) {
                 out.looked();
                 judge(at, out, pair);
@@ -69,17 +70,20 @@ public final class CommonReturn implements Check {
         if (plane && pair.inputs()) {
             return;
         }
-        String what = pair.inputs() ? "both inputs of " + at.directory().name(pair.a().unit()) : pair.names();
+        String what =
+                pair.inputs() ? "both inputs of " + at.directory().name(pair.a().unit()) : pair.names();
         Draft draft = Draft.of(
                         plane ? Severity.S5 : Severity.S3,
-                        "redundant pair on one return: " + what + " return through "
-                                + (plane ? "the 0V of " : "") + first.name())
+                        "redundant pair on one return: " + what + " return through " + (plane ? "the 0V of " : "")
+                                + first.name())
                 .about(pair.a().name(), pair.b().name())
                 .sum("on every return of " + pair.names() + ": " + Pairs.names(items, common))
-                .why(plane
-                        ? "a plane counts as one point: what breaks is the lead behind it"
-                        : "without " + first.name() + " neither has a return, whatever feeds them")
-                .meter("power off, " + first.name() + " off: ohms from the 0V of each to pack minus, one must still read low")
+                .why(
+                        plane
+                                ? "a plane counts as one point: what breaks is the lead behind it"
+                                : "without " + first.name() + " neither has a return, whatever feeds them")
+                .meter("power off, " + first.name()
+                        + " off: ohms from the 0V of each to pack minus, one must still read low")
                 .fix("bring " + pair.a().name() + " or " + pair.b().name() + " a return that does not pass "
                         + first.name());
         if (first.kind() == Item.Kind.LEAD) {

@@ -60,7 +60,8 @@ public final class CommonRun implements Check {
         Wiring wiring = at.wiring();
         Set<Integer> rows = new TreeSet<>();
         for (int pin = wiring.firstPin(side.unit()); pin < wiring.endPin(side.unit()); pin++) {
-            boolean own = !pair.inputs() || wiring.plugName(side.unit(), wiring.plugIndex(pin)).equals(side.name());
+            boolean own = !pair.inputs()
+                    || wiring.plugName(side.unit(), wiring.plugIndex(pin)).equals(side.name());
             if (own && at.circuit().mated(pin)) {
                 for (int wire : wiring.wiresAt(pin)) {
                     rows.add(wiring.wires().get(wire).leadIndex());
@@ -105,7 +106,8 @@ public final class CommonRun implements Check {
 
     private static boolean hinge(Lead lead) {
         return lead.route().stream()
-                .anyMatch(point -> point.flags().contains(PointFlag.HINGE) || point.flags().contains(PointFlag.FLEX));
+                .anyMatch(point ->
+                        point.flags().contains(PointFlag.HINGE) || point.flags().contains(PointFlag.FLEX));
     }
 
     /** How two leads run together, in words. */
@@ -118,7 +120,8 @@ public final class CommonRun implements Check {
             return Optional.of(a.id() + " and " + b.id() + " end in " + plug.get());
         }
         if (a.bundle().isKnown() && a.bundle().equals(b.bundle())) {
-            return Optional.of(a.id() + " and " + b.id() + " are in bundle " + a.bundle().or(""));
+            return Optional.of(
+                    a.id() + " and " + b.id() + " are in bundle " + a.bundle().or(""));
         }
         double along = Math.max(beside(at, a, b.id()), beside(at, b, a.id()));
         double limit = at.limit(Thresholds.REDUNDANT_RUN).value();

@@ -48,7 +48,8 @@ public final class FailsafeSharesFailure implements Check {
     public void look(Situation at, Outcomes out) {
         for (AircraftFunction function : at.aircraft().functions()) {
             if (function.trigger().isKnown() && function.actor().isKnown()) {
-                Optional<Integer> trigger = at.directory().find(function.trigger().or(""));
+                Optional<Integer> trigger =
+                        at.directory().find(function.trigger().or(""));
                 Optional<Integer> actor = at.directory().find(function.actor().or(""));
                 if (trigger.isPresent()
                         && actor.isPresent()
@@ -113,8 +114,8 @@ public final class FailsafeSharesFailure implements Check {
                         "what " + name + " does when its signal is gone", "look it up in the maker's manual", 5, name);
                 told = false;
             } else if (alone && !open.is(SafeDefault.UNSAFE)) {
-                shared.add(wiring.name(pin) + " is driven by "
-                        + at.directory().name(wiring.unitOf(drivers.get(0))) + " alone and stays still without it");
+                shared.add(wiring.name(pin) + " is driven by " + at.directory().name(wiring.unitOf(drivers.get(0)))
+                        + " alone and stays still without it");
             }
         }
         return told;
@@ -130,8 +131,7 @@ public final class FailsafeSharesFailure implements Check {
                         .orElse(false);
     }
 
-    private static Draft draft(
-            Situation at, AircraftFunction function, int trigger, int actor, List<String> shared) {
+    private static Draft draft(Situation at, AircraftFunction function, int trigger, int actor, List<String> shared) {
         String from = at.directory().name(trigger);
         String to = at.directory().name(actor);
         String name = function.name().toLowerCase(Locale.ROOT);

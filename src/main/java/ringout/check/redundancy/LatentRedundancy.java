@@ -79,8 +79,7 @@ public final class LatentRedundancy implements Check {
         for (AircraftFunction function : at.aircraft().functions()) {
             boolean through =
                     !pair.inputs() && function.chain().stream().anyMatch(name -> Shown.same(name, side.name()));
-            if (through
-                    && (function.preflight().isKnown() || Shown.indicated(at, function))) {
+            if (through && (function.preflight().isKnown() || Shown.indicated(at, function))) {
                 return true;
             }
         }
@@ -105,22 +104,21 @@ public final class LatentRedundancy implements Check {
         SupplyLoss losses = SupplyLoss.of(at.circuit());
         for (PlannedTest test : tests) {
             for (String name : test.pins()) {
-                Optional<Integer> pin = pin(at, name);
-                boolean on = pin.isPresent() && at.wiring().unitOf(pin.get()) == side.unit();
-                boolean plug = on
-                        && (!pair.inputs()
-                                || at.wiring()
-                                        .plugName(side.unit(), at.wiring().plugIndex(pin.get()))
-                                        .equals(side.name()));
-                boolean behind = pin.isPresent()
-                        && !pair.inputs()
-                        && losses.supply(pin.get()).contains(items.unit(side.unit()));
+                int pin = pin(at, name).orElse(-1);
+                boolean on = pin >= 0 && at.wiring().unitOf(pin) == side.unit();
+                boolean plug = on && (!pair.inputs() || plug(at, pin).equals(side.name()));
+                boolean behind =
+                        pin >= 0 && !pair.inputs() && losses.supply(pin).contains(items.unit(side.unit()));
                 if (plug || behind || (!pair.inputs() && Shown.same(name, side.name()))) {
                     return true;
                 }
             }
         }
         return false;
+    }
+
+    private static String plug(Situation at, int pin) {
+        return at.wiring().plugName(at.wiring().unitOf(pin), at.wiring().plugIndex(pin));
     }
 
     private static Optional<Integer> pin(Situation at, String name) {
@@ -133,7 +131,8 @@ public final class LatentRedundancy implements Check {
     }
 
     private static Draft draft(Situation at, Pair pair, Pair.Side side) {
-        String other = pair.a().name().equals(side.name()) ? pair.b().name() : pair.a().name();
+        String other =
+                pair.a().name().equals(side.name()) ? pair.b().name() : pair.a().name();
         Items items = Items.of(at.circuit());
         Optional<Item> lead = side.supplies().stream()
                 .flatMap(consumer -> SupplyLoss.of(at.circuit()).supply(consumer.plus()).stream())
@@ -147,9 +146,10 @@ public final class LatentRedundancy implements Check {
                 .about(side.name())
                 .sum("indications, pre-flight steps and planned tests of " + side.name() + ": none")
                 .why("the first failure hides behind " + other + ", the second is the last")
-                .meter(pair.inputs()
-                        ? "measure volts at " + side.name() + ", mated, with " + other + " pulled"
-                        : "take " + other + " away and see that its functions go on")
+                .meter(
+                        pair.inputs()
+                                ? "measure volts at " + side.name() + ", mated, with " + other + " pulled"
+                                : "take " + other + " away and see that its functions go on")
                 .fix("plan a test that shows " + side.name() + " alone: "
                         + (pair.inputs()
                                 ? "volts at " + side.name() + " on every power-up"

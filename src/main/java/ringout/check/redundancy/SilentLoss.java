@@ -41,7 +41,8 @@ public final class SilentLoss implements Check {
             Datum<String> step = function.preflight();
             if (Shown.indicated(at, function) || step.isKnown()) {
                 out.looked();
-            } else if (step instanceof Datum.Unknown || (step.isMissing() && function.indications().isEmpty())) {
+            } else if (step instanceof Datum.Unknown
+                    || (step.isMissing() && function.indications().isEmpty())) {
                 unsaid.add(function.name());
             } else {
                 out.finding(draft(function));
@@ -69,9 +70,10 @@ public final class SilentLoss implements Check {
                                 ? "switched off by a setting: " + String.join(", ", function.indicationsOff())
                                         + "; pre-flight step: none"
                                 : "indications: none; pre-flight step: none")
-                .why(protection
-                        ? "a protection that nobody sees go is believed in until it is needed"
-                        : "it is found missing in the air")
+                .why(
+                        protection
+                                ? "a protection that nobody sees go is believed in until it is needed"
+                                : "it is found missing in the air")
                 .fix((off ? "switch on " + String.join(", ", function.indicationsOff()) + ", or add" : "add")
                         + " a pre-flight step that shows " + function.name())
                 .cause("function " + function.name() + " silent");

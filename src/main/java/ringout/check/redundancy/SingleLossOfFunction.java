@@ -110,8 +110,8 @@ public final class SingleLossOfFunction implements Check {
         if (!names.isEmpty()) {
             out.finding(Draft.of(
                             Severity.S3,
-                            "single loss: " + function.name() + " must survive one failure, and does not survive the loss of "
-                                    + few(names))
+                            "single loss: " + function.name()
+                                    + " must survive one failure, and does not survive the loss of " + few(names))
                     .about("function " + function.name())
                     .at(new Place(function.at(), function.name(), "function " + function.name()))
                     .sum(names.size() + " things take it alone: " + String.join(", ", names))
@@ -140,8 +140,7 @@ public final class SingleLossOfFunction implements Check {
     }
 
     private static String words(LossTable.Line line) {
-        return line.item().name() + " takes "
-                + few(line.functions().isEmpty() ? line.units() : line.functionNames());
+        return line.item().name() + " takes " + few(line.functions().isEmpty() ? line.units() : line.functionNames());
     }
 
     private static String few(List<String> names) {

@@ -95,8 +95,7 @@ public final class FunctionLoss {
         for (int i = 0; i < chain.size(); i++) {
             int unit = chain.get(i);
             Optional<Set<Integer>> power = supply.of(unit);
-            Optional<Set<Integer>> link =
-                    i == 0 ? Optional.of(Set.of()) : signals.between(chain.get(i - 1), unit);
+            Optional<Set<Integer>> link = i == 0 ? Optional.of(Set.of()) : signals.between(chain.get(i - 1), unit);
             if (power.isEmpty() || link.isEmpty()) {
                 return Optional.empty();
             }

@@ -66,8 +66,9 @@ public record LossTable(List<Line> lines) {
         for (int index : taking) {
             Item item = items.item(index);
             if (item.kind() != Item.Kind.UNIT) {
-                List<AircraftFunction> stopped =
-                        functions.getOrDefault(index, Set.of()).stream().map(all::get).toList();
+                List<AircraftFunction> stopped = functions.getOrDefault(index, Set.of()).stream()
+                        .map(all::get)
+                        .toList();
                 lines.add(new Line(
                         item,
                         units.getOrDefault(index, Set.of()).stream()
@@ -87,7 +88,6 @@ public record LossTable(List<Line> lines) {
     }
 
     private static void note(Map<Integer, Set<Integer>> by, Set<Integer> items, int lost) {
-        items.forEach(item ->
-                by.computeIfAbsent(item, key -> new TreeSet<>()).add(lost));
+        items.forEach(item -> by.computeIfAbsent(item, key -> new TreeSet<>()).add(lost));
     }
 }

@@ -34,19 +34,20 @@ class LossTableTest {
     @CsvSource({"LOG-C1, LOG GMC", "W67, LOG GMC", "LOG-C2, GMC", "GN1-C1, IMU GN1 LOG GMC", "FC-C2, IMU GN1 LOG GMC"})
     void followsTheChain(String item, String units) {
         LossTable table = LossTable.of(SupplyLossTest.circuit("linewarden"));
-        assertEquals(
-                Set.of(units.split(" ")), Set.copyOf(line(table, item).units()));
+        assertEquals(Set.of(units.split(" ")), Set.copyOf(line(table, item).units()));
     }
 
     @Test
     void putsTheWorstFirst() {
         LossTable table = LossTable.of(SupplyLossTest.circuit("linewarden"));
-        List<Integer> grave = table.lines().stream().map(LossTable.Line::flightCritical).toList();
+        List<Integer> grave =
+                table.lines().stream().map(LossTable.Line::flightCritical).toList();
         assertEquals(grave.stream().sorted((a, b) -> b - a).toList(), grave);
         // six motors, manual control, attitude, position, battery sensing
         assertEquals(10, grave.get(0));
         assertTrue(line(table, "GN1-C1").functionNames().contains("attitude"));
-        assertEquals(List.of("motor 1", "motor 2", "motor 3"), line(table, "W41").functionNames());
+        assertEquals(
+                List.of("motor 1", "motor 2", "motor 3"), line(table, "W41").functionNames());
         assertEquals(List.of("LOG"), line(table, "fuse in W69").units());
     }
 
