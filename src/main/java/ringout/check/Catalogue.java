@@ -19,9 +19,11 @@ import ringout.check.address.TimerConflict;
 import ringout.check.build.CheckAfterCover;
 import ringout.check.build.CircularOrder;
 import ringout.check.build.ConnectionAfterCover;
+import ringout.check.build.NoWitness;
 import ringout.check.build.PlugOrder;
 import ringout.check.build.PoweredTooEarly;
 import ringout.check.build.PropellersFitted;
+import ringout.check.build.SettingLockedIn;
 import ringout.check.form.Check;
 import ringout.check.installation.AntennaTooClose;
 import ringout.check.installation.BareOnConductiveFrame;
@@ -78,6 +80,8 @@ import ringout.check.power.ZeroLoop;
 import ringout.check.power.ZeroShift;
 import ringout.check.record.DataHole;
 import ringout.check.record.NoIdentity;
+import ringout.check.record.PinoutUnverified;
+import ringout.check.record.ReadingOutside;
 import ringout.check.record.UnitDoubtful;
 import ringout.check.redundancy.CommonBus;
 import ringout.check.redundancy.CommonFirmware;
@@ -266,7 +270,9 @@ public final class Catalogue {
             new CircularOrder(), // B03
             new PoweredTooEarly(), // B04
             new PlugOrder(), // B05
-            new PropellersFitted()); // B06
+            new PropellersFitted(), // B06
+            new NoWitness(), // B10
+            new SettingLockedIn()); // B11
 
     private static final List<Check> REDUNDANCY = List.of(
             new SingleLossOfFunction(), // R01
@@ -283,7 +289,9 @@ public final class Catalogue {
     private static final List<Check> RECORD = List.of(
             new DataHole(), // X01
             new NoIdentity(), // X02
-            new UnitDoubtful()); // X14
+            new ReadingOutside(), // X08
+            new UnitDoubtful(), // X14
+            new PinoutUnverified()); // X15
 
     private static final List<Check> ALL =
             List.of(TOPOLOGY, ADDRESS, POWER, SIGNAL, INSTALLATION, REDUNDANCY, BUILD, RECORD).stream()

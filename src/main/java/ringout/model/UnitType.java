@@ -70,4 +70,8 @@ public record UnitType(
         @Doc("heat the unit can shed") Datum<Double> heatRatedW,
         @Doc("what its light or message shows") List<Indication> indications,
         @Doc("what must be true before it is powered") List<Prerequisite> prerequisites,
+
+        @Doc("buttons, slots and selectors a hand must reach")
+        List<Control> controls,
+
         @Doc("free remark") Datum<String> note) {}

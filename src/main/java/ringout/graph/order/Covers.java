@@ -22,6 +22,8 @@ public final class Covers {
     private final Map<String, Integer> byName = new HashMap<>();
     private final List<BitSet> over = new ArrayList<>();
     private final List<BitSet> own = new ArrayList<>();
+    private final List<BitSet> ownUnits = new ArrayList<>();
+    private final List<BitSet> hiddenUnits = new ArrayList<>();
     private final List<BitSet> hidden = new ArrayList<>();
     private final List<List<String>> strange = new ArrayList<>();
 
@@ -38,9 +40,11 @@ public final class Covers {
             own.add(hides(circuit, all.get(i)));
         }
         own.forEach(pins -> hidden.add((BitSet) pins.clone()));
+        ownUnits.forEach(units -> hiddenUnits.add((BitSet) units.clone()));
         for (int inner = 0; inner < all.size(); inner++) {
             for (int outer : over(inner)) {
                 hidden.get(outer).or(own.get(inner));
+                hiddenUnits.get(outer).or(ownUnits.get(inner));
             }
         }
     }
@@ -69,19 +73,22 @@ public final class Covers {
     private BitSet hides(Circuit circuit, Cover cover) {
         BitSet pins = new BitSet();
         List<String> unknown = new ArrayList<>();
+        BitSet units = new BitSet();
         Items items = Items.of(circuit);
         for (String name : cover.hides()) {
-            mark(items.find(name), pins, true, unknown);
+            mark(items.find(name), pins, units, true, unknown);
         }
         for (String name : cover.reachableThrough()) {
-            mark(items.find(name), pins, false, unknown);
+            mark(items.find(name), pins, units, false, unknown);
         }
+        ownUnits.add(units);
         strange.add(List.copyOf(unknown));
         return pins;
     }
 
-    private void mark(Item item, BitSet pins, boolean value, List<String> unknown) {
+    private void mark(Item item, BitSet pins, BitSet units, boolean value, List<String> unknown) {
         if (item instanceof Item.OfUnit of) {
+            units.set(of.unit(), value);
             pins.set(wiring.firstPin(of.unit()), wiring.endPin(of.unit()), value);
         } else if (item instanceof Item.OfPlug of) {
             pins.set(wiring.firstPin(of.unit(), of.plug()), wiring.endPin(of.unit(), of.plug()), value);
@@ -116,6 +123,11 @@ public final class Covers {
     public boolean hides(int cover, int unit, int plug) {
         int next = hidden.get(cover).nextSetBit(wiring.firstPin(unit, plug));
         return next >= 0 && next < wiring.endPin(unit, plug);
+    }
+
+    /** Whether a lid hides a whole unit, its switches and slots too. */
+    public boolean hidesUnit(int cover, int unit) {
+        return hiddenUnits.get(cover).get(unit);
     }
 
     /** Whether a lid hides some pin of a unit. */

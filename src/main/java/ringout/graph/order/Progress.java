@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import ringout.graph.Circuit;
 
 /** Which lids are closed when a step is done, in the order of the procedure. */
@@ -95,11 +96,20 @@ public final class Progress {
         return never;
     }
 
-    /** The first step after which something a lid hides cannot be reached: the first closing of a lid that hides the pins. */
+    /** The first closing of a lid that hides one of some pins: after it they cannot be reached. */
     public Optional<Closed> lastChance(BitSet pins) {
+        return firstClosing(cover -> covers.pins(cover).intersects(pins));
+    }
+
+    /** The first closing of a lid that hides a whole unit: after it its switches cannot be reached. */
+    public Optional<Closed> lastChance(int unit) {
+        return firstClosing(cover -> covers.hidesUnit(cover, unit));
+    }
+
+    private Optional<Closed> firstClosing(IntPredicate wanted) {
         for (PlanStep step : plan.steps(StepKind.CLOSE)) {
             Optional<Integer> cover = step.step().cover().known().flatMap(covers::find);
-            if (cover.isPresent() && covers.pins(cover.get()).intersects(pins)) {
+            if (cover.isPresent() && wanted.test(cover.get())) {
                 return Optional.of(new Closed(cover.get(), step));
             }
         }

@@ -33,6 +33,18 @@ final class Telling {
         return x.getClass().equals(y.getClass());
     }
 
+    /** Whether the meter may show a value where a reading is expected; infinite is over range. */
+    static boolean admits(Reading expected, double shown) {
+        if (expected instanceof Reading.Ohms band) {
+            return Double.isFinite(shown) && within(shown, band);
+        }
+        if (expected instanceof Reading.Volts band) {
+            double slack = DIGIT_VOLT + OF_VOLTS * Math.abs(shown);
+            return shown >= band.least() - slack && shown <= band.most() + slack;
+        }
+        return expected instanceof Reading.NoConnection && Double.isInfinite(shown);
+    }
+
     private static boolean within(double ohm, Reading.Ohms band) {
         double slack = DIGIT_OHM + OF_READING * ohm;
         return ohm >= band.least() - slack && ohm <= band.most() + slack;

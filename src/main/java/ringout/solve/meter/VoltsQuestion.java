@@ -46,12 +46,23 @@ public final class VoltsQuestion {
         return new VoltsQuestion(circuit, a, b, event).answer();
     }
 
+    /** The expected voltage alone, with its band. */
+    static Reading expected(Circuit circuit, int a, int b, Optional<Event> event) {
+        VoltsQuestion question = new VoltsQuestion(circuit, a, b, event);
+        Reading reading = question.reading(OperatingPoint.of(circuit, question.expected));
+        return banded(reading, question.band(reading));
+    }
+
+    private VoltsBand band(Reading reading) {
+        return reading instanceof Reading.Volts
+                ? VoltsBand.of(circuit, event, at -> reading(at, a, b))
+                : VoltsBand.NONE;
+    }
+
     private VoltsAnswer answer() {
         OperatingPoint point = OperatingPoint.of(circuit, expected);
         Reading reading = reading(point);
-        VoltsBand band = reading instanceof Reading.Volts
-                ? VoltsBand.of(circuit, event, at -> reading(at, a, b))
-                : VoltsBand.NONE;
+        VoltsBand band = band(reading);
         SupplyWays ways = new SupplyWays(circuit, a, b);
         List<Telling.Effect> visible = new ArrayList<>();
         List<Fault> unseen = new ArrayList<>();
