@@ -8,9 +8,9 @@ import ringout.check.form.CheckInfo;
 import ringout.check.form.Figures;
 import ringout.check.form.Gaps;
 import ringout.check.form.Outcomes;
+import ringout.check.form.RecordThresholds;
 import ringout.check.form.Situation;
 import ringout.check.form.Threshold;
-import ringout.check.form.Thresholds;
 import ringout.finding.Draft;
 import ringout.finding.Severity;
 import ringout.graph.order.Covers;
@@ -55,7 +55,7 @@ public final class NoWitness implements Check {
             return;
         }
         Gaps gaps = new Gaps();
-        Threshold limit = at.limit(Thresholds.JOINT_WITNESS);
+        Threshold limit = at.limit(RecordThresholds.JOINT_WITNESS);
         for (HiddenSpots.Spot spot : HiddenSpots.all(at)) {
             if (screwed(at, spot)) {
                 Datum<Double> amps = amps(at, spot);

@@ -1,6 +1,7 @@
 package ringout.check.form;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /** All limits with their sources, in one place. A project may set others by name, with a reason. */
 public final class Thresholds {
@@ -53,19 +54,6 @@ public final class Thresholds {
 
     /** Highest load of a bus. */
     public static final Threshold BUS_LOAD = new Threshold("bus.load", 70, "%", "common practice, no source");
-
-    /** Current from which a screw joint under a lid needs a witness. */
-    public static final Threshold JOINT_WITNESS = new Threshold("joint.witness", 10, "A", "common practice, no source");
-
-    /** Time to open a lid again from which a joint under it wants a test point outside. */
-    public static final Threshold LID_COSTLY = new Threshold("lid.costly", 20, "min", "judgement");
-
-    /** What leads of a meter that is not zeroed add to a reading. */
-    public static final Threshold METER_LEADS = new Threshold("meter.leads", 0.3, "ohm", "common practice, no source");
-
-    /** Resistance from which a reading counts as over range. */
-    public static final Threshold METER_OPEN =
-            new Threshold("meter.open", 1_000_000, "ohm", "common practice, no source");
 
     /** How far a configured voltage scale may be off. */
     public static final Threshold SCALE_VOLTAGE = new Threshold("scale.voltage", 2, "%", "judgement");
@@ -274,7 +262,7 @@ public final class Thresholds {
 
     /** All of them. */
     public static List<Threshold> all() {
-        return List.of(
+        return Stream.concat(Stream.of(
                 BUS_STUB,
                 BUS_STUB_SUM,
                 BUS_TEE,
@@ -290,10 +278,6 @@ public final class Thresholds {
                 PAIR_BESIDE_CURRENT,
                 BUS_LOAD_WARN,
                 BUS_LOAD,
-                JOINT_WITNESS,
-                LID_COSTLY,
-                METER_LEADS,
-                METER_OPEN,
                 SCALE_VOLTAGE,
                 SCALE_CURRENT,
                 SIGNAL_RETURN,
@@ -350,6 +334,6 @@ public final class Thresholds {
                 ORIENTATION,
                 HOLE_CLEARANCE,
                 INSULATION_MARGIN,
-                SCREW_CURRENT);
+                SCREW_CURRENT), RecordThresholds.all().stream()).toList();
     }
 }

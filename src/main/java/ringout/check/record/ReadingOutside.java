@@ -10,8 +10,8 @@ import ringout.check.form.CheckInfo;
 import ringout.check.form.Figures;
 import ringout.check.form.Gaps;
 import ringout.check.form.Outcomes;
+import ringout.check.form.RecordThresholds;
 import ringout.check.form.Situation;
-import ringout.check.form.Thresholds;
 import ringout.finding.Draft;
 import ringout.finding.Place;
 import ringout.finding.Severity;
@@ -91,12 +91,12 @@ public final class ReadingOutside implements Check {
 
     private static double shown(Situation at, Measured.Spot spot) {
         double value = spot.row().value().or(0.0);
-        return spot.ohms() && value >= at.limit(Thresholds.METER_OPEN).value() ? Double.POSITIVE_INFINITY : value;
+        return spot.ohms() && value >= at.limit(RecordThresholds.METER_OPEN).value() ? Double.POSITIVE_INFINITY : value;
     }
 
     private static boolean fits(Situation at, Expected expected, Measured.Spot spot) {
         double shown = shown(at, spot);
-        double leads = at.limit(Thresholds.METER_LEADS).value();
+        double leads = at.limit(RecordThresholds.METER_LEADS).value();
         boolean notZeroed = spot.ohms()
                 && expected.reading() instanceof Reading.Ohms band
                 && shown > band.most()
@@ -123,7 +123,7 @@ public final class ReadingOutside implements Check {
                 .cause("reading " + from + " " + to)
                 .sum(read + " read in state " + at.state() + pulled + "; computed from the list: " + band)
                 .source("computed from the list; "
-                        + at.limit(Thresholds.METER_LEADS).source())
+                        + at.limit(RecordThresholds.METER_LEADS).source())
                 .input(spot.row().value())
                 .why(
                         told.isEmpty()
