@@ -27,16 +27,25 @@ import ringout.check.build.SettingLockedIn;
 import ringout.check.form.Check;
 import ringout.check.installation.AntennaTooClose;
 import ringout.check.installation.BareOnConductiveFrame;
+import ringout.check.installation.BendTooTight;
 import ringout.check.installation.ColourMisleads;
 import ringout.check.installation.CompassNearCurrent;
 import ringout.check.installation.InsulationTooHot;
 import ringout.check.installation.KeyOrCountDiffers;
+import ringout.check.installation.LabelMissing;
 import ringout.check.installation.LeadLength;
+import ringout.check.installation.LeverArmWrong;
 import ringout.check.installation.MixedClampSizes;
 import ringout.check.installation.OrientationWrong;
+import ringout.check.installation.ParallelRun;
+import ringout.check.installation.PassageTooTight;
 import ringout.check.installation.PlugDoesNotMate;
 import ringout.check.installation.ShieldGrounding;
 import ringout.check.installation.UnguardedCrossing;
+import ringout.check.installation.UnlikePlating;
+import ringout.check.installation.UnsealedPlug;
+import ringout.check.installation.Unsupported;
+import ringout.check.installation.UnusedContact;
 import ringout.check.installation.UnwitnessedScrew;
 import ringout.check.installation.WireOutsideContact;
 import ringout.check.installation.WrongClampCount;
@@ -250,18 +259,27 @@ public final class Catalogue {
     private static final List<Check> INSTALLATION = List.of(
             new OrientationWrong(), // M01
             new LeadLength(), // M02
+            new BendTooTight(), // M03
             new PlugDoesNotMate(), // M04
             new KeyOrCountDiffers(), // M05
             new ColourMisleads(), // M09
+            new LabelMissing(), // M10
+            new UnusedContact(), // M11
             new ShieldGrounding(), // M12
             new CompassNearCurrent(), // M13
             new AntennaTooClose(), // M14
             new WireOutsideContact(), // M15
             new WrongClampCount(), // M16
             new MixedClampSizes(), // M17
+            new Unsupported(), // M18
             new UnguardedCrossing(), // M19
+            new UnsealedPlug(), // M20
             new InsulationTooHot(), // M21
             new UnwitnessedScrew(), // M22
+            new ParallelRun(), // M23
+            new PassageTooTight(), // M24
+            new LeverArmWrong(), // M25
+            new UnlikePlating(), // M27
             new BareOnConductiveFrame()); // M28
 
     private static final List<Check> BUILD = List.of(

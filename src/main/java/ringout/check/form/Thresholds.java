@@ -194,20 +194,6 @@ public final class Thresholds {
     public static final Threshold ZERO_SHIFT_CAN =
             new Threshold("zero.shift-can", 2, "V", "ISO 11898-2, -2 to 7 V at each member, levels of 0 to 5 V");
 
-    /** What a lead must be longer than its way; holds two new terminations. */
-    public static final Threshold LEAD_SLACK = new Threshold(
-            "lead.slack", 5, "%", "slack for two new terminations, FAA AC 43.13-1B, chapter 11; 5 % is judgement");
-
-    /** Length kept for a new termination at each end, on top of the slack. */
-    public static final Threshold LEAD_TERMINATION =
-            new Threshold("lead.termination", 0, "mm", "judgement: the slack holds it");
-
-    /** How much longer than its way a lead may be, as part of the way. */
-    public static final Threshold LEAD_EXCESS_SHARE = new Threshold("lead.excess-share", 40, "%", "judgement");
-
-    /** How much longer than its way a lead may be, whatever the part. */
-    public static final Threshold LEAD_EXCESS = new Threshold("lead.excess", 150, "mm", "judgement");
-
     /** Change of the level field at a compass worth a note. */
     public static final Threshold COMPASS_NOTE = new Threshold("compass.note", 1, "uT", "judgement");
 
@@ -235,19 +221,6 @@ public final class Thresholds {
 
     /** Hover margin that must be left when rotors stop together, of the largest thrust of one rotor. */
     public static final Threshold ROTOR_MARGIN = new Threshold("rotor.margin", 10, "% of thrust", "judgement");
-    /** How far an arrow may be off its setting. */
-    public static final Threshold ORIENTATION = new Threshold("orientation", 5, "degrees", "judgement");
-
-    /** Least clearance of a lead to the rim of a hole without grommet. */
-    public static final Threshold HOLE_CLEARANCE =
-            new Threshold("hole.clearance", 9.5, "mm", "3/8 in, FAA AC 43.13-1B, chapter 11");
-
-    /** What insulation must stand above the highest temperature of its zone. */
-    public static final Threshold INSULATION_MARGIN =
-            new Threshold("insulation.margin", 20, "K", "common practice, no source");
-
-    /** Current from which a screw joint needs a record. */
-    public static final Threshold SCREW_CURRENT = new Threshold("screw.current", 10, "A", "common practice, no source");
 
     /** How close the leads of a redundant pair may run. */
     public static final Threshold REDUNDANT_GAP = new Threshold("redundant.gap", 20, "mm", "judgement");
@@ -262,78 +235,75 @@ public final class Thresholds {
 
     /** All of them. */
     public static List<Threshold> all() {
-        return Stream.concat(Stream.of(
-                BUS_STUB,
-                BUS_STUB_SUM,
-                BUS_TEE,
-                BUS_TRUNK_1000,
-                BUS_TRUNK_500,
-                BUS_TRUNK_250,
-                BUS_TRUNK_125,
-                BUS_TRUNK_DATA,
-                BUS_NODES,
-                BUS_CAPACITANCE,
-                PAIR_UNTWISTED,
-                PAIR_BESIDE,
-                PAIR_BESIDE_CURRENT,
-                BUS_LOAD_WARN,
-                BUS_LOAD,
-                SCALE_VOLTAGE,
-                SCALE_CURRENT,
-                SIGNAL_RETURN,
-                ANALOG_RUN,
-                PAIR_OPEN_AT_PLUG,
-                SUPPLY_MARGIN,
-                SOURCES_APART,
-                REGULATOR_SHARE,
-                REGULATOR_PEAK_TIME,
-                LINEAR_BARE,
-                LINEAR_SINK,
-                FUSE_SHARE,
-                PACK_SHARE,
-                PACK_USABLE,
-                RESERVE_SHARE,
-                RESERVE_TIME,
-                BUS_CONNECTOR,
-                BUS_DEVICE,
-                BUS_VOLTAGE,
-                DROP_LASTING,
-                DROP_SECONDS,
-                FUSE_RATIO,
-                UNPROTECTED,
-                I2C_LENGTH,
-                LEAD_CAPACITANCE,
-                INRUSH,
-                PACK_CAPACITY,
-                PACK_CYCLES,
-                CELL_VOLTS,
-                PACK_RATE,
-                LOOP_AREA,
-                LOOP_BESIDE,
-                LOOP_NEAR,
-                AMPACITY_SHARE,
-                PEAK_RISE,
-                PEAK_BRIEF,
-                CONTACT_SHARE,
-                RETURN_SHARE,
-                RETURN_WORN,
-                ZERO_SHIFT_WARN,
-                ZERO_SHIFT,
-                ZERO_SHIFT_CAN,
-                LEAD_SLACK,
-                LEAD_TERMINATION,
-                LEAD_EXCESS_SHARE,
-                LEAD_EXCESS,
-                COMPASS_NOTE,
-                COMPASS_WARN,
-                COMPASS_FIELD,
-                COMPASS_MAGNET,
-                ANTENNA_SATELLITE,
-                ANTENNA_SAME_BAND,
-                ANTENNA_COMPASS,
-                ORIENTATION,
-                HOLE_CLEARANCE,
-                INSULATION_MARGIN,
-                SCREW_CURRENT), RecordThresholds.all().stream()).toList();
+        return Stream.of(
+                        List.of(
+                                BUS_STUB,
+                                BUS_STUB_SUM,
+                                BUS_TEE,
+                                BUS_TRUNK_1000,
+                                BUS_TRUNK_500,
+                                BUS_TRUNK_250,
+                                BUS_TRUNK_125,
+                                BUS_TRUNK_DATA,
+                                BUS_NODES,
+                                BUS_CAPACITANCE,
+                                PAIR_UNTWISTED,
+                                PAIR_BESIDE,
+                                PAIR_BESIDE_CURRENT,
+                                BUS_LOAD_WARN,
+                                BUS_LOAD,
+                                SCALE_VOLTAGE,
+                                SCALE_CURRENT,
+                                SIGNAL_RETURN,
+                                ANALOG_RUN,
+                                PAIR_OPEN_AT_PLUG,
+                                SUPPLY_MARGIN,
+                                SOURCES_APART,
+                                REGULATOR_SHARE,
+                                REGULATOR_PEAK_TIME,
+                                LINEAR_BARE,
+                                LINEAR_SINK,
+                                FUSE_SHARE,
+                                PACK_SHARE,
+                                PACK_USABLE,
+                                RESERVE_SHARE,
+                                RESERVE_TIME,
+                                BUS_CONNECTOR,
+                                BUS_DEVICE,
+                                BUS_VOLTAGE,
+                                DROP_LASTING,
+                                DROP_SECONDS,
+                                FUSE_RATIO,
+                                UNPROTECTED,
+                                I2C_LENGTH,
+                                LEAD_CAPACITANCE,
+                                INRUSH,
+                                PACK_CAPACITY,
+                                PACK_CYCLES,
+                                CELL_VOLTS,
+                                PACK_RATE,
+                                LOOP_AREA,
+                                LOOP_BESIDE,
+                                LOOP_NEAR,
+                                AMPACITY_SHARE,
+                                PEAK_RISE,
+                                PEAK_BRIEF,
+                                CONTACT_SHARE,
+                                RETURN_SHARE,
+                                RETURN_WORN,
+                                ZERO_SHIFT_WARN,
+                                ZERO_SHIFT,
+                                ZERO_SHIFT_CAN,
+                                COMPASS_NOTE,
+                                COMPASS_WARN,
+                                COMPASS_FIELD,
+                                COMPASS_MAGNET,
+                                ANTENNA_SATELLITE,
+                                ANTENNA_SAME_BAND,
+                                ANTENNA_COMPASS),
+                        InstallationThresholds.all(),
+                        RecordThresholds.all())
+                .flatMap(List::stream)
+                .toList();
     }
 }

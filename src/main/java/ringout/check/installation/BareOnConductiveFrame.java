@@ -140,8 +140,8 @@ public final class BareOnConductiveFrame implements Check {
                 .why(
                         pack
                                 ? "worn through, the whole pack feeds into the frame and nothing stops it"
-                                : "carbon conducts and its edges cut: worn through, the frame is on the supply or a signal on the"
-                                        + " frame")
+                                : "carbon conducts and its edges cut: worn through, the frame is on the supply or a"
+                                        + " signal on the frame")
                 .meter("packs off: main + to the frame, and main - to the frame, must read over 1 Mohm")
                 .fix("put a sleeve over " + lead.id() + " or grommets where it touches");
     }

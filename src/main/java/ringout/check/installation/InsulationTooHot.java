@@ -6,10 +6,10 @@ import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Figures;
 import ringout.check.form.Gaps;
+import ringout.check.form.InstallationThresholds;
 import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
 import ringout.check.form.Threshold;
-import ringout.check.form.Thresholds;
 import ringout.finding.Draft;
 import ringout.finding.Severity;
 import ringout.model.Lead;
@@ -72,7 +72,8 @@ public final class InsulationTooHot implements Check {
             gaps.add("temperature rating of the insulation", lead.id());
             return;
         }
-        double least = degrees(hottest) + at.limit(Thresholds.INSULATION_MARGIN).value();
+        double least = degrees(hottest)
+                + at.limit(InstallationThresholds.INSULATION_MARGIN).value();
         if (lead.insulationC().or(0.0) < least) {
             out.finding(draft(at, lead, hottest, least));
         } else {
@@ -85,7 +86,7 @@ public final class InsulationTooHot implements Check {
     }
 
     private static Draft draft(Situation at, Lead lead, Zone zone, double least) {
-        Threshold margin = at.limit(Thresholds.INSULATION_MARGIN);
+        Threshold margin = at.limit(InstallationThresholds.INSULATION_MARGIN);
         double rating = lead.insulationC().or(0.0);
         return Draft.of(
                         Severity.S3,

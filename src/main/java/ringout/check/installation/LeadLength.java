@@ -5,10 +5,10 @@ import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Figures;
 import ringout.check.form.Gaps;
+import ringout.check.form.InstallationThresholds;
 import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
 import ringout.check.form.Threshold;
-import ringout.check.form.Thresholds;
 import ringout.finding.Draft;
 import ringout.finding.Severity;
 import ringout.graph.route.Way;
@@ -48,10 +48,11 @@ public final class LeadLength implements Check {
      */
     private record Need(double way, double least, double most) {
         private static Need of(Situation at, double way) {
-            double slack = at.limit(Thresholds.LEAD_SLACK).value() / 100;
-            double ends = ENDS * at.limit(Thresholds.LEAD_TERMINATION).value();
-            double share = at.limit(Thresholds.LEAD_EXCESS_SHARE).value() / 100;
-            double more = at.limit(Thresholds.LEAD_EXCESS).value();
+            double slack = at.limit(InstallationThresholds.LEAD_SLACK).value() / 100;
+            double ends =
+                    ENDS * at.limit(InstallationThresholds.LEAD_TERMINATION).value();
+            double share = at.limit(InstallationThresholds.LEAD_EXCESS_SHARE).value() / 100;
+            double more = at.limit(InstallationThresholds.LEAD_EXCESS).value();
             return new Need(way, way * (1 + slack) + ends, way + Math.max(way * share, more));
         }
     }
@@ -112,8 +113,8 @@ public final class LeadLength implements Check {
     }
 
     private static Draft tooShort(Situation at, Lead lead, Need need, double along) {
-        Threshold slack = at.limit(Thresholds.LEAD_SLACK);
-        Threshold ends = at.limit(Thresholds.LEAD_TERMINATION);
+        Threshold slack = at.limit(InstallationThresholds.LEAD_SLACK);
+        Threshold ends = at.limit(InstallationThresholds.LEAD_TERMINATION);
         double length = lead.lengthMm().or(0.0);
         boolean listed = lead.routeMm().or(0.0) >= along;
         String way = Figures.of(need.way()) + " mm" + (moves(lead) ? " in its longest position" : "");
@@ -158,7 +159,7 @@ public final class LeadLength implements Check {
                         length,
                         need.most(),
                         "mm",
-                        at.limit(Thresholds.LEAD_EXCESS_SHARE).source())
+                        at.limit(InstallationThresholds.LEAD_EXCESS_SHARE).source())
                 .input(lead.lengthMm())
                 .input(lead.routeMm())
                 .onAssumption(Assumed.turns(

@@ -5,10 +5,10 @@ import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Figures;
 import ringout.check.form.Gaps;
+import ringout.check.form.InstallationThresholds;
 import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
 import ringout.check.form.Threshold;
-import ringout.check.form.Thresholds;
 import ringout.finding.Draft;
 import ringout.finding.Severity;
 import ringout.model.Unit;
@@ -77,7 +77,7 @@ public final class OrientationWrong implements Check {
             gaps.add("pitch as fitted", unit.ref());
             return;
         }
-        Threshold limit = at.limit(Thresholds.ORIENTATION);
+        Threshold limit = at.limit(InstallationThresholds.ORIENTATION);
         double yaw =
                 Orientation.between(unit.headingDeg().or(0.0), setting.get().yaw());
         double roll = unit.rollDeg().isKnown()

@@ -7,10 +7,10 @@ import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Figures;
 import ringout.check.form.Gaps;
+import ringout.check.form.InstallationThresholds;
 import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
 import ringout.check.form.Threshold;
-import ringout.check.form.Thresholds;
 import ringout.finding.Draft;
 import ringout.finding.Severity;
 import ringout.model.Hole;
@@ -115,7 +115,7 @@ public final class UnguardedCrossing implements Check {
         return hole.get().diameterMm().isKnown()
                 && lead.diameterMm().isKnown()
                 && clearance(hole.get(), lead)
-                        >= at.limit(Thresholds.HOLE_CLEARANCE).value();
+                        >= at.limit(InstallationThresholds.HOLE_CLEARANCE).value();
     }
 
     /** Whether an unguarded point can be judged: all but a listed hole whose clearance is not known. */
@@ -137,7 +137,7 @@ public final class UnguardedCrossing implements Check {
     }
 
     private static Draft draft(Situation at, Lead lead, List<String> bare, boolean moving) {
-        Threshold limit = at.limit(Thresholds.HOLE_CLEARANCE);
+        Threshold limit = at.limit(InstallationThresholds.HOLE_CLEARANCE);
         String where = String.join(", ", bare);
         boolean rim = where.contains("to the rim");
         return Draft.of(Severity.S3, "no guard where " + lead.id() + " crosses: " + where)
@@ -148,7 +148,8 @@ public final class UnguardedCrossing implements Check {
                 .source(rim ? limit.source() : "common practice, no source")
                 .why(
                         moving
-                                ? "what moves catches the lead or breaks it in the end, and the fault comes and goes with it"
+                                ? "what moves catches the lead or breaks it in the end, and the fault comes and goes"
+                                        + " with it"
                                 : "the edge saws through the insulation while everything shakes")
                 .meter(
                         moving

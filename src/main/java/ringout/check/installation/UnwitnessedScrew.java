@@ -11,10 +11,10 @@ import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Figures;
 import ringout.check.form.Gaps;
+import ringout.check.form.InstallationThresholds;
 import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
 import ringout.check.form.Threshold;
-import ringout.check.form.Thresholds;
 import ringout.finding.Draft;
 import ringout.finding.Severity;
 import ringout.graph.Wire;
@@ -73,7 +73,7 @@ public final class UnwitnessedScrew implements Check {
 
     private static void look(
             Situation at, Outcomes out, Gaps gaps, Screw screw, Map<String, Torque> torques, boolean photo) {
-        Threshold limit = at.limit(Thresholds.SCREW_CURRENT);
+        Threshold limit = at.limit(InstallationThresholds.SCREW_CURRENT);
         OptionalDouble amps = amps(at, screw);
         Torque torque = torques.getOrDefault(fold(screw.name()), torques.get(fold(screw.plug())));
         boolean told = photo

@@ -15,11 +15,16 @@ public record Way(List<Spot> spots) {
 
     /** The way of a lead by its points; those without a place are left out. */
     public static Way of(Lead lead) {
-        if (lead.route().isEmpty()) {
+        return of(lead.route());
+    }
+
+    /** The way along some points; those without a place are left out. */
+    public static Way of(List<RoutePoint> points) {
+        if (points.isEmpty()) {
             return new Way(List.of());
         }
         List<Spot> spots = new ArrayList<>();
-        for (RoutePoint point : lead.route()) {
+        for (RoutePoint point : points) {
             if (point.xMm().isKnown() && point.yMm().isKnown() && point.zMm().isKnown()) {
                 spots.add(new Spot(
                         point.xMm().or(0.0), point.yMm().or(0.0), point.zMm().or(0.0)));
@@ -35,6 +40,11 @@ public record Way(List<Spot> spots) {
             length += spots.get(i - 1).to(spots.get(i));
         }
         return length;
+    }
+
+    /** The box around it. */
+    public Box box() {
+        return Box.around(spots);
     }
 
     /**

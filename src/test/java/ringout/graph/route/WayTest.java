@@ -1,6 +1,8 @@
 package ringout.graph.route;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.List;
@@ -56,5 +58,14 @@ class WayTest {
         Way one = way(0, 0, 0, 100, 0, 0);
         assertEquals(20, one.besideMm(way(50, 0, 0, 50, 0, 0), 10), EXACT);
         assertEquals(0, way(50, 0, 0, 50, 0, 0).besideMm(one, 10), EXACT);
+    }
+
+    @Test
+    void boxesAreNearWhenTheyAreOnEveryAxis() {
+        Box one = way(0, 0, 0, 100, 0, 0).box();
+        assertTrue(one.near(way(50, 20, 0, 50, 500, 0).box(), 20));
+        assertFalse(one.near(way(50, 20.1, 0, 50, 500, 0).box(), 20));
+        assertFalse(one.near(way(50, 0, -30, 50, 0, -21).box(), 20));
+        assertFalse(one.near(way().box(), 1000));
     }
 }
