@@ -102,6 +102,7 @@ import ringout.check.redundancy.LatentRedundancy;
 import ringout.check.redundancy.RotorsStopTogether;
 import ringout.check.redundancy.SilentLoss;
 import ringout.check.redundancy.SingleLossOfFunction;
+import ringout.check.redundancy.UntestedConductor;
 import ringout.check.signal.AnalogRun;
 import ringout.check.signal.FailsafeChain;
 import ringout.check.signal.FloatingSafetyInput;
@@ -302,7 +303,8 @@ public final class Catalogue {
             new CommonFirmware(), // R07
             new FailsafeSharesFailure(), // R08
             new SilentLoss(), // R09
-            new LatentRedundancy()); // R10
+            new LatentRedundancy(), // R10
+            new UntestedConductor()); // R11
 
     private static final List<Check> RECORD = List.of(
             new DataHole(), // X01

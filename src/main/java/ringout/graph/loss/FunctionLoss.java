@@ -25,17 +25,23 @@ public final class FunctionLoss {
     private final Items items;
     private final Map<AircraftFunction, Optional<Set<Integer>>> known = new HashMap<>();
 
-    private FunctionLoss(Circuit circuit) {
+    private FunctionLoss(Circuit circuit, SupplyLoss supply, SignalLoss signals) {
         this.circuit = circuit;
-        this.supply = SupplyLoss.of(circuit);
-        this.signals = SignalLoss.of(circuit);
+        this.supply = supply;
+        this.signals = signals;
         this.directory = circuit.wiring().directory();
         this.items = Items.of(circuit);
     }
 
     /** The losses of a circuit. */
     public static FunctionLoss of(Circuit circuit) {
-        return circuit.know(FunctionLoss.class, FunctionLoss::new);
+        return circuit.know(
+                FunctionLoss.class, one -> new FunctionLoss(one, SupplyLoss.of(one), SignalLoss.of(one)));
+    }
+
+    /** The losses when single conductors open. */
+    static FunctionLoss byWire(Circuit circuit, SupplyLoss supply, SignalLoss signals) {
+        return new FunctionLoss(circuit, supply, signals);
     }
 
     /** Items that take a function, ascending, the units of its chain among them; nothing when it does not work even so. */

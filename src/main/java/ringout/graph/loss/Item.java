@@ -5,9 +5,9 @@ package ringout.graph.loss;
  *
  * @param index its number among all items of the aircraft
  * @param kind what it is
- * @param number number of the lead, part, unit or joint; of a plug its number among all plugs
- * @param unit number of the unit it sits on; -1 for a lead and the fuse of a lead
- * @param name as the user names it
+ * @param number number of the lead, part, unit, joint or conductor; of a plug its number among all plugs
+ * @param unit number of the unit it sits on; -1 for a lead, its fuse and a conductor
+ * @param name as the user names it; of a conductor its lead
  */
 public record Item(int index, Kind kind, int number, int unit, String name) {
     /** What lets go. */
@@ -25,7 +25,9 @@ public record Item(int index, Kind kind, int number, int unit, String name) {
         /** Another part between two points opens: switch, diode, link, sense resistor. */
         PART("part"),
         /** A whole unit goes. */
-        UNIT("unit");
+        UNIT("unit"),
+        /** One conductor of a lead opens. */
+        WIRE("conductor");
 
         private final String word;
 

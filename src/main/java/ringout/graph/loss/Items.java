@@ -3,10 +3,11 @@ package ringout.graph.loss;
 import ringout.graph.Circuit;
 import ringout.graph.Directory;
 import ringout.graph.Part;
+import ringout.graph.Wire;
 import ringout.graph.Wiring;
 import ringout.model.PartKind;
 
-/** Numbers everything that can let go: leads, plugs, parts, then units and joints. */
+/** Numbers everything that can let go: leads, plugs, parts, units and joints, then single conductors. */
 public final class Items {
     private final Wiring wiring;
     private final int leads;
@@ -32,9 +33,19 @@ public final class Items {
         return circuit.know(Items.class, Items::new);
     }
 
-    /** Number of items. */
+    /** Number of items, single conductors not counted. */
     public int count() {
         return leads + plugs + parts + wiring.directory().count();
+    }
+
+    /** The item of one conductor; they stand after all others. */
+    public int wire(int wire) {
+        return count() + wire;
+    }
+
+    /** The conductor an item is, or -1 when it is none. */
+    public int wireOf(int index) {
+        return index < count() ? -1 : index - count();
     }
 
     /** The item of a row of the list. */
@@ -83,6 +94,10 @@ public final class Items {
             return part(index, wiring.parts().get(part));
         }
         int unit = part - parts;
+        if (index >= count()) {
+            Wire wire = wiring.wires().get(index - count());
+            return new Item(index, Item.Kind.WIRE, wire.index(), -1, wire.lead().id());
+        }
         boolean joint = wiring.directory().isJoint(unit);
         return new Item(
                 index,

@@ -18,12 +18,14 @@ import ringout.graph.returns.ReturnGraph;
 final class ReturnWays {
     private final Circuit circuit;
     private final ReturnGraph returns;
+    private final Grain grain;
     private final List<Integer> minus = new ArrayList<>();
     private final TreeSet<Double> sizes = new TreeSet<>();
     /** By the current that every conductor left can carry. */
     private final Map<Double, Ways> byAmps = new TreeMap<>();
 
-    ReturnWays(Circuit circuit, PowerGraph power) {
+    ReturnWays(Circuit circuit, PowerGraph power, Grain grain) {
+        this.grain = grain;
         this.circuit = circuit;
         returns = ReturnGraph.of(circuit);
         for (PowerSource source : power.sources()) {
@@ -57,14 +59,14 @@ final class ReturnWays {
     }
 
     private Ways ways(double amps) {
-        Double least = amps <= 0 ? null : sizes.ceiling(amps);
+        Double least = amps <= 0 || grain == Grain.WIRE ? null : sizes.ceiling(amps);
         // below the thinnest conductor all of them carry it
         double size = least == null || least.equals(sizes.higher(0.0)) ? 0 : least;
         return byAmps.computeIfAbsent(size, this::build);
     }
 
     private Ways build(double amps) {
-        WayBuilder builder = new WayBuilder(circuit);
+        WayBuilder builder = new WayBuilder(circuit, grain);
         for (Wire wire : circuit.wiring().wires()) {
             double carries = returns.ampacity(wire).high();
             if (carries > 0 && carries >= amps && builder.conducts(wire)) {

@@ -33,9 +33,11 @@ public final class SignalLoss {
     private final Wiring wiring;
     private final Buses buses;
     private final NetRoles roles;
+    private final Grain grain;
     private final Map<Integer, List<BusHub>> hubsOf = new HashMap<>();
 
-    private SignalLoss(Circuit circuit) {
+    private SignalLoss(Circuit circuit, Grain grain) {
+        this.grain = grain;
         this.circuit = circuit;
         this.wiring = circuit.wiring();
         this.buses = Buses.of(circuit);
@@ -49,7 +51,12 @@ public final class SignalLoss {
 
     /** The losses of a circuit. */
     public static SignalLoss of(Circuit circuit) {
-        return circuit.know(SignalLoss.class, SignalLoss::new);
+        return circuit.know(SignalLoss.class, one -> new SignalLoss(one, Grain.LEAD));
+    }
+
+    /** The losses when single conductors open. */
+    static SignalLoss byWire(Circuit circuit) {
+        return new SignalLoss(circuit, Grain.WIRE);
     }
 
     /** Items that cut the signal from one unit to another, ascending; nothing when none passes even so. */
@@ -96,13 +103,13 @@ public final class SignalLoss {
     }
 
     private Ways waysFrom(BusHub from) {
-        WayBuilder builder = new WayBuilder(circuit);
+        WayBuilder builder = new WayBuilder(circuit, grain);
         Items items = Items.of(circuit);
         for (int index : buses.segment(from).links()) {
             BusLink link = buses.links().get(index);
             Set<Integer> between = new TreeSet<>();
             for (Wire wire : link.wires()) {
-                between.add(items.lead(wire.leadIndex()));
+                between.add(grain == Grain.WIRE ? items.wire(wire.index()) : items.lead(wire.leadIndex()));
                 between.add(items.plugOf(wire.fromPin()));
                 between.add(items.plugOf(wire.toPin()));
             }
@@ -117,7 +124,7 @@ public final class SignalLoss {
 
     /** Items that part two pins of one net. */
     public Set<Integer> onNet(int from, int to) {
-        WayBuilder builder = new WayBuilder(circuit);
+        WayBuilder builder = new WayBuilder(circuit, grain);
         for (int pin : circuit.nets().pins(circuit.nets().of(from))) {
             for (int w : wiring.wiresAt(pin)) {
                 Wire wire = wiring.wires().get(w);

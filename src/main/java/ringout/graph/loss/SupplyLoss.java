@@ -32,11 +32,11 @@ public final class SupplyLoss {
 
     private final Map<Integer, Optional<Set<Integer>>> byUnit = new HashMap<>();
 
-    private SupplyLoss(Circuit circuit) {
+    private SupplyLoss(Circuit circuit, Grain grain) {
         this.circuit = circuit;
         power = PowerGraph.of(circuit);
-        supply = new SupplyWays(circuit, power);
-        returns = new ReturnWays(circuit, power);
+        supply = new SupplyWays(circuit, power, grain);
+        returns = new ReturnWays(circuit, power, grain);
         Ways ways = supply.ways();
         ways.scattered().forEach(item -> together.put(item, ways.reachedWithout(ways.places(item))));
         Map<Integer, List<Integer>> takes = new TreeMap<>();
@@ -57,7 +57,21 @@ public final class SupplyLoss {
 
     /** The losses of a circuit, found once. */
     public static SupplyLoss of(Circuit circuit) {
-        return circuit.know(SupplyLoss.class, SupplyLoss::new);
+        return circuit.know(SupplyLoss.class, one -> new SupplyLoss(one, Grain.LEAD));
+    }
+
+    /** The losses when single conductors open, whatever what is left may carry. */
+    static SupplyLoss byWire(Circuit circuit) {
+        return new SupplyLoss(circuit, Grain.WIRE);
+    }
+
+    /** Items without which a point is not at its voltage: of its supply and of the returns of the regulators on the way. */
+    Set<Integer> point(int vertex) {
+        Set<Integer> found = supply.ways().above(vertex);
+        for (PowerSource source : supply.sourcesAmong(found)) {
+            found.addAll(regulatorReturn(source));
+        }
+        return found;
     }
 
     /** Items every way of the supply to a point passes, the nearest first: plugs, leads, parts, units. */

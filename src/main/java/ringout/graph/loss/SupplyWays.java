@@ -21,9 +21,9 @@ final class SupplyWays {
     private final Map<Integer, Integer> diodesFrom = new TreeMap<>();
     private final Ways ways;
 
-    SupplyWays(Circuit circuit, PowerGraph power) {
+    SupplyWays(Circuit circuit, PowerGraph power, Grain grain) {
         this.power = power;
-        WayBuilder builder = new WayBuilder(circuit);
+        WayBuilder builder = new WayBuilder(circuit, grain);
         circuit.wiring().wires().stream().filter(builder::conducts).forEach(builder::wire);
         Items items = Items.of(circuit);
         for (Part part : circuit.wiring().parts()) {

@@ -27,6 +27,7 @@ final class WayBuilder {
     private final Circuit circuit;
     private final Wiring wiring;
     private final Items items;
+    private final Grain grain;
     private final Map<Key, Integer> nodes = new HashMap<>();
     private final Map<Integer, Integer> points = new HashMap<>();
     private final Map<Integer, Part> fuses;
@@ -36,7 +37,8 @@ final class WayBuilder {
     private int[] to = new int[512];
     private int edges;
 
-    WayBuilder(Circuit circuit) {
+    WayBuilder(Circuit circuit, Grain grain) {
+        this.grain = grain;
         this.circuit = circuit;
         this.wiring = circuit.wiring();
         this.items = Items.of(circuit);
@@ -128,7 +130,9 @@ final class WayBuilder {
     void wire(Wire wire) {
         int a = point(wire.fromPin());
         int b = point(wire.toPin());
-        int lead = shared(items.lead(wire.leadIndex()), Math.min(a, b), Math.max(a, b));
+        int lead = grain == Grain.WIRE
+                ? make(items.wire(wire.index()))
+                : shared(items.lead(wire.leadIndex()), Math.min(a, b), Math.max(a, b));
         int nearLead = lead;
         Part fuse = fuses.get(wire.index());
         if (fuse != null) {

@@ -128,6 +128,9 @@ final class Breaking {
                 edges.add(base.wiring().toContactEdge(wire));
             }
         }
+        if (item.kind() == Item.Kind.WIRE) {
+            edges.add(base.wiring().conductorEdge(base.wiring().wires().get(item.number())));
+        }
         if (item.kind() == Item.Kind.FUSE || item.kind() == Item.Kind.PART) {
             edges.add(base.wiring().parts().get(item.number()).edge());
         }

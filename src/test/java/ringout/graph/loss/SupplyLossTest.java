@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -54,6 +55,28 @@ class SupplyLossTest {
             lost += died.size();
         }
         assertTrue(lost > 100, lost + " losses");
+    }
+
+    /** Single conductors: one that another stands in for takes nothing, however thin the other is. */
+    @ParameterizedTest
+    @ValueSource(strings = {"linewarden", "dewmaker"})
+    void isWhatBreakingEachConductorTells(String sample) {
+        Circuit circuit = circuit(sample);
+        SupplyLoss losses = SupplyLoss.byWire(circuit);
+        Items items = Items.of(circuit);
+        int lost = 0;
+        for (int wire = 0; wire < circuit.wiring().wires().size(); wire++) {
+            int index = items.wire(wire);
+            Breaking broken = Breaking.of(circuit, items.item(index));
+            for (int unit = 0; unit < circuit.wiring().aircraft().units().size(); unit++) {
+                Optional<Set<Integer>> takes = losses.of(unit);
+                if (takes.isPresent()) {
+                    assertEquals(!broken.lives(unit), takes.get().contains(index), wire + " " + unit);
+                    lost += broken.lives(unit) ? 0 : 1;
+                }
+            }
+        }
+        assertTrue(lost > 50, lost + " losses");
     }
 
     /** Draws more than the thinnest return carries, so that a thin return left does not count. */
