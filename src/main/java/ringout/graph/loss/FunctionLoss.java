@@ -35,8 +35,7 @@ public final class FunctionLoss {
 
     /** The losses of a circuit. */
     public static FunctionLoss of(Circuit circuit) {
-        return circuit.know(
-                FunctionLoss.class, one -> new FunctionLoss(one, SupplyLoss.of(one), SignalLoss.of(one)));
+        return circuit.know(FunctionLoss.class, one -> new FunctionLoss(one, SupplyLoss.of(one), SignalLoss.of(one)));
     }
 
     /** The losses when single conductors open. */

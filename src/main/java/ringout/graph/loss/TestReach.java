@@ -153,7 +153,8 @@ public final class TestReach {
                 List<String> chain = function.chain();
                 if (!chief
                         && !chain.isEmpty()
-                        && (chain.get(0).equals(name) || chain.get(chain.size() - 1).equals(name))) {
+                        && (chain.get(0).equals(name)
+                                || chain.get(chain.size() - 1).equals(name))) {
                     found.or(of(function));
                 }
             }
