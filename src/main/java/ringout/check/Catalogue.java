@@ -41,6 +41,7 @@ import ringout.check.installation.ParallelRun;
 import ringout.check.installation.PassageTooTight;
 import ringout.check.installation.PlugDoesNotMate;
 import ringout.check.installation.ShieldGrounding;
+import ringout.check.installation.TestPlugHidden;
 import ringout.check.installation.UnguardedCrossing;
 import ringout.check.installation.UnlikePlating;
 import ringout.check.installation.UnsealedPlug;
@@ -280,6 +281,7 @@ public final class Catalogue {
             new ParallelRun(), // M23
             new PassageTooTight(), // M24
             new LeverArmWrong(), // M25
+            new TestPlugHidden(), // M26
             new UnlikePlating(), // M27
             new BareOnConductiveFrame()); // M28
 

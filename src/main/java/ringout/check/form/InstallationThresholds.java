@@ -70,6 +70,9 @@ public final class InstallationThresholds {
     /** How far a configured offset may be from the place of its unit. */
     public static final Threshold LEVER_ARM = new Threshold("lever-arm", 20, "mm", "judgement");
 
+    /** Minutes it may take to get at a plug that a test in the field uses. */
+    public static final Threshold FIELD_ACCESS = new Threshold("field.access", 10, "min", "judgement");
+
     private InstallationThresholds() {}
 
     /** All of them. */
@@ -93,6 +96,7 @@ public final class InstallationThresholds {
                 PARALLEL_LENGTH,
                 PARALLEL_CURRENT,
                 HOLE_FILL,
-                LEVER_ARM);
+                LEVER_ARM,
+                FIELD_ACCESS);
     }
 }
