@@ -89,9 +89,13 @@ import ringout.check.power.VoltageDrop;
 import ringout.check.power.ZeroLoop;
 import ringout.check.power.ZeroShift;
 import ringout.check.record.DataHole;
+import ringout.check.record.DifferenceUndecided;
 import ringout.check.record.NoIdentity;
 import ringout.check.record.PinoutUnverified;
 import ringout.check.record.ReadingOutside;
+import ringout.check.record.RunInNoStep;
+import ringout.check.record.StepContradicts;
+import ringout.check.record.TailDiffers;
 import ringout.check.record.UnitDoubtful;
 import ringout.check.redundancy.CommonBus;
 import ringout.check.redundancy.CommonFirmware;
@@ -311,7 +315,11 @@ public final class Catalogue {
     private static final List<Check> RECORD = List.of(
             new DataHole(), // X01
             new NoIdentity(), // X02
+            new DifferenceUndecided(), // X03
+            new StepContradicts(), // X04
+            new RunInNoStep(), // X05
             new ReadingOutside(), // X08
+            new TailDiffers(), // X12
             new UnitDoubtful(), // X14
             new PinoutUnverified()); // X15
 

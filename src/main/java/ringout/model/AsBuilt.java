@@ -17,6 +17,13 @@ public record AsBuilt(
 
         @Doc("checksum of the parameter file on record") Datum<String> parameterChecksum,
         @Doc("checksum as read") Datum<String> parameterChecksumRead,
+
+        @Doc("parameters that differ from the file on record as read")
+        List<String> parametersDiffer,
+
+        @Doc("parameters that may differ: counters, calibration values")
+        List<String> parametersExcluded,
+
         @Doc("procedure") List<Step> steps,
         @Doc("planned tests") List<PlannedTest> tests,
         @Doc("what the meter said") List<Reading> readings,
@@ -24,5 +31,11 @@ public record AsBuilt(
         @Doc("signatures") List<Signature> signatures,
         @Doc("photos by file and hash") List<Photo> photos,
         @Doc("changes with reason") List<Change> changes,
+
+        @Doc("values found on the aircraft, where they were looked at")
+        List<ListedValue> found,
+
+        @Doc("values of the baseline of the type") List<ListedValue> baseline,
+        @Doc("pages of the document pack handed over") List<Page> pages,
         @Doc("bill of material") List<BomLine> bom,
         @Doc("screws with torque and witness mark") List<Torque> torques) {}
