@@ -31,7 +31,7 @@ final class DrawCommand implements Callable<Integer> {
     @Option(names = "--sheet", paramLabel = "KIND", description = "wiring, bus, power, return or all (default: all).")
     private Drawings.Kind kind = Drawings.Kind.ALL;
 
-    @Option(names = "--format", paramLabel = "F", description = "svg, png or all (default: all).")
+    @Option(names = "--format", paramLabel = "F", description = "svg, png, html (one page for all) or all (default: all).")
     private Drawings.Format format = Drawings.Format.ALL;
 
     @Override
@@ -48,6 +48,9 @@ final class DrawCommand implements Callable<Integer> {
             LoadsCommand.addTo(files, circuits.get(0));
         }
         drawings.addTo(files, format);
+        if (format == Drawings.Format.HTML || (format == Drawings.Format.ALL && kind == Drawings.Kind.ALL)) {
+            drawings.addPage(files, circuits);
+        }
         files.write();
         files.names().forEach(name -> spec.commandLine().getOut().println(folder.resolve(name)));
         drawings.missing().forEach(line -> spec.commandLine().getErr().println("ringout: " + line));

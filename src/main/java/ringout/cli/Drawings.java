@@ -6,8 +6,12 @@ import ringout.draw.harness.SheetSet;
 import ringout.finding.Fingerprint;
 import ringout.finding.Report;
 import ringout.graph.Circuit;
+import ringout.present.html.HtmlPage;
+import ringout.present.html.PageHead;
+import ringout.present.html.PageSheet;
 import ringout.present.png.PngWriter;
 import ringout.present.svg.SvgOutcome;
+import ringout.sheet.page.PageBooks;
 
 /** The sheets of an aircraft as files: each as SVG and PNG, and only when the verifier passed it. */
 final class Drawings {
@@ -27,12 +31,18 @@ final class Drawings {
 
     /** Forms a sheet is written in. */
     enum Format {
-        /** Both. */
+        /** Every form. */
         ALL,
         /** Scalable. */
         SVG,
         /** Picture. */
-        PNG
+        PNG,
+        /** One page with all of them, the findings and what can be looked up. */
+        HTML;
+
+        private boolean includes(Format one) {
+            return this == ALL || this == one;
+        }
     }
 
     /** A drawn sheet by name. */
@@ -40,10 +50,13 @@ final class Drawings {
 
     private final List<Named> sheets;
     private final List<String> missing;
+    private final Report report;
+    private final String hash;
 
     /** Draws the sheets of one state. */
     Drawings(Circuit circuit, Report report, Kind kind) {
-        String hash = Fingerprint.of(circuit.wiring().aircraft());
+        this.report = report;
+        hash = Fingerprint.of(circuit.wiring().aircraft());
         List<SheetSet.Numbered> set = SheetSet.of(circuit, report, hash);
         missing = kind == Kind.ALL ? SheetSet.missing(circuit, set) : List.of();
         sheets = set.stream()
@@ -57,14 +70,26 @@ final class Drawings {
     void addTo(OutputFolder folder, Format format) {
         for (Named sheet : sheets) {
             if (sheet.outcome() instanceof SvgOutcome.Verified verified) {
-                if (format != Format.PNG) {
+                if (format.includes(Format.SVG)) {
                     folder.with(sheet.name() + ".svg", verified.text());
                 }
-                if (format != Format.SVG) {
+                if (format.includes(Format.PNG)) {
                     folder.with(sheet.name() + ".png", PngWriter.write(verified, PngWriter.SCREEN_DPI));
                 }
             }
         }
+    }
+
+    /** Adds the page of all declared states; the first is the one that is drawn. */
+    void addPage(OutputFolder folder, List<Circuit> circuits) {
+        List<PageSheet> drawn = new ArrayList<>();
+        for (Named sheet : sheets) {
+            if (sheet.outcome() instanceof SvgOutcome.Verified verified) {
+                drawn.add(new PageSheet(sheet.name(), verified.text()));
+            }
+        }
+        PageHead head = new PageHead(circuits.get(0).wiring().aircraft(), hash, Version.NUMBER);
+        folder.with("page.html", HtmlPage.of(head, report, PageBooks.of(circuits), drawn));
     }
 
     /** Sheets there ought to be and are not, and why. */

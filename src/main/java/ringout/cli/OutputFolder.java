@@ -38,7 +38,8 @@ final class OutputFolder {
         try {
             Files.createDirectories(folder);
             for (Map.Entry<String, byte[]> file : files.entrySet()) {
-                Path half = Files.createTempFile(folder, ".ringout", ".part");
+                // Not a temporary file of the system: those are for their owner's eyes only.
+                Path half = folder.resolve("." + file.getKey() + ".part");
                 Files.write(half, file.getValue());
                 Files.move(half, folder.resolve(file.getKey()), StandardCopyOption.REPLACE_EXISTING);
             }

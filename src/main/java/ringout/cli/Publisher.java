@@ -26,7 +26,8 @@ final class Publisher {
         Map<Path, Path> ready = new TreeMap<>();
         try {
             for (Map.Entry<String, String> file : new TreeMap<>(files).entrySet()) {
-                Path part = Files.createTempFile(folder, ".", ".part");
+                // Not a temporary file of the system: those are for their owner's eyes only.
+                Path part = folder.resolve("." + file.getKey() + ".part");
                 ready.put(folder.resolve(file.getKey()), part);
                 Files.writeString(part, file.getValue(), StandardCharsets.UTF_8);
             }

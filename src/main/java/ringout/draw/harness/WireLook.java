@@ -1,12 +1,12 @@
 package ringout.draw.harness;
 
-import java.util.Locale;
 import java.util.Optional;
 import ringout.draw.scene.Fuse;
 import ringout.draw.scene.WireKind;
 import ringout.graph.Circuit;
 import ringout.graph.Part;
 import ringout.graph.Wire;
+import ringout.graph.wire.WireColour;
 import ringout.graph.Wiring;
 import ringout.graph.signal.NetRoles;
 import ringout.model.FuseEnd;
@@ -68,17 +68,7 @@ final class WireLook {
 
     /** Colour letters: of the conductor itself, else of its pin in the colours of the lead ({@code 1=RD 2=BK}). */
     String colour(Wire wire) {
-        String own = wire.own().flatMap(conductor -> conductor.colour().known()).orElse("");
-        if (!own.isEmpty()) {
-            return own;
-        }
-        String pin = circuit.wiring().pin(wire.fromPin()).number();
-        for (String word : wire.lead().colours().or("").split("[\\s;,]+")) {
-            if (word.startsWith(pin + "=")) {
-                return word.substring(pin.length() + 1).toUpperCase(Locale.ROOT);
-            }
-        }
-        return "";
+        return WireColour.of(circuit.wiring(), wire);
     }
 
     /** The fuse of a conductor; at the end it starts from, unless the row says otherwise. */
