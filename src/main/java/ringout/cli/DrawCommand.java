@@ -31,7 +31,10 @@ final class DrawCommand implements Callable<Integer> {
     @Option(names = "--sheet", paramLabel = "KIND", description = "wiring, bus, power, return or all (default: all).")
     private Drawings.Kind kind = Drawings.Kind.ALL;
 
-    @Option(names = "--format", paramLabel = "F", description = "svg, png, html (one page for all) or all (default: all).")
+    @Option(
+            names = "--format",
+            paramLabel = "F",
+            description = "svg, png, html (one page for all) or all (default: all).")
     private Drawings.Format format = Drawings.Format.ALL;
 
     @Override

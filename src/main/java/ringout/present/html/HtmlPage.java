@@ -25,7 +25,8 @@ public final class HtmlPage {
     public static String of(PageHead head, Report report, PageBook book, List<PageSheet> sheets) {
         StringBuilder templates = new StringBuilder();
         for (PageSheet sheet : sheets) {
-            templates.append("<template class=\"sheet\" data-sheet=\"")
+            templates
+                    .append("<template class=\"sheet\" data-sheet=\"")
                     .append(escaped(sheet.name()))
                     .append("\">")
                     .append(sheet.inline())

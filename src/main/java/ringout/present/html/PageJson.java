@@ -84,8 +84,7 @@ final class PageJson {
         words("leads", finding.at().stream().map(place -> place.row()).toList());
         json.writeStringProperty("path", finding.evidence().path().words());
         String source = finding.evidence().source();
-        json.writeStringProperty(
-                "sum", finding.evidence().sum() + (source.isEmpty() ? "" : " (" + source + ")"));
+        json.writeStringProperty("sum", finding.evidence().sum() + (source.isEmpty() ? "" : " (" + source + ")"));
         json.writeStringProperty("why", finding.why());
         json.writeStringProperty("meter", finding.meter());
         json.writeStringProperty("fix", finding.fix());

@@ -13,4 +13,5 @@ import java.util.List;
  * @param facts size, colour, length and the like as listed, each in words
  * @param note free remark of the lead
  */
-public record PageWire(String lead, String from, String to, String leg, String carries, List<String> facts, String note) {}
+public record PageWire(
+        String lead, String from, String to, String leg, String carries, List<String> facts, String note) {}

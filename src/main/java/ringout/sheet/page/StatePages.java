@@ -73,7 +73,9 @@ final class StatePages {
         if (point instanceof PowerFlow) {
             return "";
         }
-        return point instanceof OperatingPoint.Collapse ? "the loads pull the supply down" : "the currents could not be computed";
+        return point instanceof OperatingPoint.Collapse
+                ? "the loads pull the supply down"
+                : "the currents could not be computed";
     }
 
     private PageNet net(Wire wire) {
@@ -93,7 +95,9 @@ final class StatePages {
                 }
             }
         }
-        String way = first < 0 ? "" : circuit.trail(first, farthest(first)).map(Trail::words).orElse("");
+        String way = first < 0
+                ? ""
+                : circuit.trail(first, farthest(first)).map(Trail::words).orElse("");
         return new PageNet(pins.isEmpty() ? wire.lead().id() : pins.get(0), pins, way, volts, against);
     }
 

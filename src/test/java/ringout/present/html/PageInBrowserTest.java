@@ -70,7 +70,8 @@ class PageInBrowserTest {
             assertTrue(told.contains("59.6 ohm (58.7 to 60.4 ohm) at FC-C2"), told);
             assertEquals(4, browser.all("g.wire.lit").size());
             assertTrue(browser.all("g.wire.lit").stream()
-                    .allMatch(wire -> String.valueOf(wire.getDomAttribute("data-wire")).endsWith(".H")));
+                    .allMatch(wire ->
+                            String.valueOf(wire.getDomAttribute("data-wire")).endsWith(".H")));
             assertEquals(List.of(), browser.errors());
         }
     }
@@ -105,7 +106,8 @@ class PageInBrowserTest {
             assertTrue(browser.text("#detail").contains("T07"), browser.text("#detail"));
             assertTrue(browser.text("#detail").contains("leads.csv row 38, W68"), browser.text("#detail"));
             assertFalse(browser.all("g.badge.here[data-target]").isEmpty());
-            browser.run("[...document.querySelectorAll('#detail .go button')].find(b => b.textContent === 'Wire W68').click()");
+            browser.run(
+                    "[...document.querySelectorAll('#detail .go button')].find(b => b.textContent === 'Wire W68').click()");
             assertTrue(browser.text("#detail h2").startsWith("W68: LOG-C2"), browser.text("#detail h2"));
             browser.back();
             assertTrue(browser.text("#detail").contains("T07"), browser.text("#detail"));
@@ -185,17 +187,24 @@ class PageInBrowserTest {
             sheet(browser, "bus diagram bus CAN2");
             browser.tap(BUS_WIRE);
             for (WebElement button : browser.all("button, select, input[type=search]")) {
-                assertTrue(!button.isDisplayed() || button.getSize().getHeight() >= 44, button.getDomProperty("outerHTML"));
+                assertTrue(
+                        !button.isDisplayed() || button.getSize().getHeight() >= 44,
+                        button.getDomProperty("outerHTML"));
             }
         }
     }
 
     @Test
     void namesAreTextWhateverTheyHold(@TempDir Path hostile) throws IOException {
-        String evil = "</script><script>window.hit = 1</script><img src=x onerror='window.hit = 2'>\\\" ' & \u202e gnol @DATA@ "
-                + "x".repeat(10_000);
+        String evil =
+                "</script><script>window.hit = 1</script><img src=x onerror='window.hit = 2'>\\\" ' & \u202e gnol @DATA@ "
+                        + "x".repeat(10_000);
         String aircraft = Files.readString(Path.of("src/test/resources/checks/T07/fires.json"))
-                .replace("../library.json", Path.of("src/test/resources/checks/library.json").toAbsolutePath().toString())
+                .replace(
+                        "../library.json",
+                        Path.of("src/test/resources/checks/library.json")
+                                .toAbsolutePath()
+                                .toString())
                 .replaceFirst("\\{", "{\"name\": \"" + java.util.regex.Matcher.quoteReplacement(evil) + "\",")
                 .replace("\"lengthMm\": 450", "\"lengthMm\": 450, \"note\": \"" + evil + "\"")
                 .replace("GMC", "G<b>MC&'");
