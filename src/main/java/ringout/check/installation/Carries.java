@@ -7,15 +7,26 @@ import ringout.model.PinRole;
 /** What a conductor carries by the contacts at its ends, as far as its colour goes. */
 enum Carries {
     /** A supply. */
-    SUPPLY,
+    SUPPLY("supply"),
     /** 0V. */
-    ZERO,
+    ZERO("0V"),
     /** H of a bus. */
-    BUS_HIGH,
+    BUS_HIGH("bus H"),
     /** L of a bus. */
-    BUS_LOW,
+    BUS_LOW("bus L"),
     /** Anything else, and ends that do not agree: other checks tell of those. */
-    OTHER;
+    OTHER("signal");
+
+    private final String words;
+
+    Carries(String words) {
+        this.words = words;
+    }
+
+    /** The name in words. */
+    String words() {
+        return words;
+    }
 
     /** What a conductor carries: both ends say so, or one, and the other is a joint or not known. */
     static Carries of(Situation at, Wire wire) {

@@ -48,7 +48,7 @@ public final class ColourMisleads implements Check {
                         .allMatch(lead -> lead.conductors().isEmpty())) {
             return;
         }
-        WireColours wanted = WireColours.of(at.aircraft().project());
+        WireColours wanted = new WireColours(at.aircraft().project());
         Colours colours = new Colours();
         BusColours bus = new BusColours();
         Gaps gaps = new Gaps();
@@ -65,7 +65,7 @@ public final class ColourMisleads implements Check {
                 gaps.add("colour letters (IEC 60757)", wire.lead().id());
             } else if (wanted.of(carries).isKnown()) {
                 out.looked();
-                if (!WireColours.among(wanted.of(carries), colour.get())) {
+                if (!wanted.has(carries, colour.get())) {
                     boolean opposite = wanted.opposite(carries, colour.get());
                     byRow.computeIfAbsent(wire.leadIndex(), key -> new ArrayList<>())
                             .add(new Wrong(wire, carries, colour.get(), opposite));
@@ -90,11 +90,12 @@ public final class ColourMisleads implements Check {
         boolean delivered = lead.delivered().is(true);
         Severity severity = delivered ? Severity.S5 : opposite ? Severity.S3 : Severity.S4;
         String list = wrong.stream()
-                .map(one -> one.colour() + " carries " + word(one.carries()) + " at "
+                .map(one -> one.colour() + " carries " + one.carries().words() + " at "
                         + at.wiring().name(one.wire().fromPin()))
                 .collect(Collectors.joining(", "));
         String should = wrong.stream()
-                .map(one -> word(one.carries()) + " " + wanted.of(one.carries()).or(""))
+                .map(one ->
+                        one.carries().words() + " " + wanted.of(one.carries()).or(""))
                 .distinct()
                 .collect(Collectors.joining(", "));
         return Draft.of(severity, "colour misleads: in " + lead.id() + " " + list)
@@ -118,15 +119,5 @@ public final class ColourMisleads implements Check {
         return opposite
                 ? "make " + lead.id() + " anew, or sleeve its ends: " + should
                 : "use the colours of the project, or enter its choice: " + should;
-    }
-
-    private static String word(Carries carries) {
-        return switch (carries) {
-            case SUPPLY -> "supply";
-            case ZERO -> "0V";
-            case BUS_HIGH -> "bus H";
-            case BUS_LOW -> "bus L";
-            case OTHER -> "signal";
-        };
     }
 }

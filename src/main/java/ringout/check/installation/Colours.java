@@ -17,6 +17,7 @@ final class Colours {
 
     private static final int TWO = 2;
 
+    /** Main colours by contact, of each text met. */
     private final Map<String, Map<String, String>> read = new HashMap<>();
 
     /** Whether a word begins with colour letters. */
@@ -27,8 +28,9 @@ final class Colours {
     /** The main colour of a conductor, "" when it is told but not with letters, nothing when it is not told. */
     Optional<String> of(Wire wire, Pin from) {
         Datum<String> own = wire.own().map(conductor -> conductor.colour()).orElse(Datum.notAsked());
-        Optional<String> word = own.isKnown() ? own.known() : listed(wire, from);
-        return word.map(text -> main(text.strip().toUpperCase(Locale.ROOT)));
+        return own.isKnown()
+                ? own.known().map(text -> main(text.strip().toUpperCase(Locale.ROOT)))
+                : listed(wire, from);
     }
 
     private static String main(String word) {
@@ -40,7 +42,10 @@ final class Colours {
             return Optional.empty();
         }
         Map<String, String> byPin = read.computeIfAbsent(wire.lead().colours().or(""), Colours::read);
-        String word = byPin.get(from.number().toUpperCase(Locale.ROOT));
+        String word = byPin.get(from.number());
+        if (word == null) {
+            word = byPin.get(from.number().toUpperCase(Locale.ROOT));
+        }
         if (word == null && from.name().isKnown()) {
             word = byPin.get(from.name().or("").toUpperCase(Locale.ROOT));
         }
@@ -52,7 +57,7 @@ final class Colours {
         for (String word : text.toUpperCase(Locale.ROOT).split("[\\s;,]+", -1)) {
             int sign = word.indexOf('=');
             if (sign > 0) {
-                byPin.put(word.substring(0, sign), word.substring(sign + 1));
+                byPin.put(word.substring(0, sign), main(word.substring(sign + 1)));
             }
         }
         return byPin;
