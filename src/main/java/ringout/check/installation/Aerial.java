@@ -6,7 +6,7 @@ import java.util.stream.Collectors;
 import ringout.check.form.Figures;
 import ringout.check.form.Gaps;
 import ringout.check.form.Situation;
-import ringout.graph.Wire;
+import ringout.graph.Wiring;
 import ringout.model.Band;
 import ringout.model.PinRole;
 import ringout.model.Unit;
@@ -23,6 +23,7 @@ import ringout.model.UnitType;
 record Aerial(Unit unit, UnitType type, Unit place) {
     static final String EMITS = "transmitter bands";
     static final String EDGES = "edges of the bands";
+    private static final int[] NO_WIRES = {};
 
     /** All units aboard with something to say; what is missing of their bands is noted. */
     static List<Aerial> all(Situation at, Gaps gaps) {
@@ -54,13 +55,11 @@ record Aerial(Unit unit, UnitType type, Unit place) {
     }
 
     private static Unit antenna(Situation at, int unit) {
-        for (Wire wire : at.wiring().wires()) {
-            for (int pin : new int[] {wire.fromPin(), wire.toPin()}) {
-                int far = at.wiring().unitOf(wire.otherPin(pin));
-                if (at.wiring().unitOf(pin) == unit
-                        && at.wiring().is(pin, PinRole.RF)
-                        && far != unit
-                        && !at.directory().isJoint(far)) {
+        Wiring wiring = at.wiring();
+        for (int pin = wiring.firstPin(unit); pin < wiring.endPin(unit); pin++) {
+            for (int wire : wiring.is(pin, PinRole.RF) ? wiring.wiresAt(pin) : NO_WIRES) {
+                int far = wiring.unitOf(wiring.wires().get(wire).otherPin(pin));
+                if (far != unit && !at.directory().isJoint(far)) {
                     return at.directory().unit(far);
                 }
             }
