@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import ringout.check.form.AfterWaivers;
 import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Gathering;
@@ -74,9 +75,10 @@ public final class Review {
                 .map(headline -> headline.taken(prints.of(headline.finding())))
                 .toList();
         Waivers waivers = new Waivers(headlines, aircraft, today);
+        List<Headline> open = review.lapse(checks, aircraft, waivers, situations);
         return new Report(
                 circuits.stream().map(circuit -> circuit.state().name()).toList(),
-                waivers.open(),
+                open,
                 List.copyOf(review.cannotTell.values()),
                 next(List.copyOf(review.cannotTell.values()), checks),
                 waivers.waived(),
@@ -208,8 +210,33 @@ public final class Review {
                 code -> severities.getOrDefault(code, Severity.S5));
     }
 
+    /** Checks that look at the waivers come last, once for all states; what they say is folded under what was waived. */
+    private List<Headline> lapse(List<Check> checks, Aircraft aircraft, Waivers waivers, List<Situation> situations) {
+        List<Headline> open = waivers.open();
+        for (Check check : checks) {
+            if (check instanceof AfterWaivers after) {
+                Outcomes out = new Outcomes(check.getClass(), situations.get(0).state());
+                after.waived(aircraft.waivers(), waivers.lapsed(), open, out);
+                open = open.stream()
+                        .map(headline -> under(headline, out.findings()))
+                        .toList();
+                out.findings().forEach(this::add);
+                note(check, out.hasLooked());
+            }
+        }
+        return open;
+    }
+
+    private static Headline under(Headline headline, List<Finding> findings) {
+        List<Finding> also = new ArrayList<>(headline.alsoExplains());
+        findings.stream()
+                .filter(finding -> finding.objects().contains(headline.finding().id()))
+                .forEach(also::add);
+        return new Headline(headline.finding(), List.copyOf(also), headline.fingerprint());
+    }
+
     private void run(Check check, List<Situation> situations) {
-        if (check instanceof Gathering) {
+        if (check instanceof Gathering || check instanceof AfterWaivers) {
             return;
         }
         for (Situation situation : situations) {

@@ -8,7 +8,7 @@ import ringout.graph.Wiring;
 import ringout.graph.order.Covers;
 
 /** Plugs and joints with leads on them that lie under a lid. */
-final class HiddenSpots {
+public final class HiddenSpots {
     private HiddenSpots() {}
 
     /**
@@ -19,9 +19,9 @@ final class HiddenSpots {
      * @param name its name
      * @param cover the first lid that hides it
      */
-    record Spot(int unit, int plug, String name, int cover) {
+    public record Spot(int unit, int plug, String name, int cover) {
         /** Its pins. */
-        BitSet pins(Wiring wiring) {
+        public BitSet pins(Wiring wiring) {
             BitSet pins = new BitSet();
             pins.set(wiring.firstPin(unit, plug), wiring.endPin(unit, plug));
             return pins;
@@ -29,7 +29,7 @@ final class HiddenSpots {
     }
 
     /** All of them, in the order of the list. A lid that itself lies deeper counts before those over it. */
-    static List<Spot> all(Situation at) {
+    public static List<Spot> all(Situation at) {
         Covers covers = Covers.of(at.circuit());
         Wiring wiring = at.wiring();
         List<Spot> spots = new ArrayList<>();

@@ -1,7 +1,8 @@
 package ringout.check.record;
 
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import ringout.check.form.Check;
@@ -50,9 +51,10 @@ public final class RunInNoStep implements Check {
             return;
         }
         out.looked();
-        Set<LeadEnd> open = new HashSet<>();
-        plan.untold().forEach(step -> open.addAll(BuildPlan.ends(Items.of(at.circuit()), at.wiring(), step)));
-        Set<String> untold = new TreeSet<>();
+        Untold open = Untold.of(at, plan);
+        Set<String> fitted = new TreeSet<>();
+        Set<String> steps = new TreeSet<>();
+        Set<String> named = new TreeSet<>();
         List<Lead> leads = at.aircraft().leads();
         for (int row = 0; row < leads.size(); row++) {
             List<LeadEnd> missing = BuildPlan.ends(at.wiring(), row).stream()
@@ -62,20 +64,37 @@ public final class RunInNoStep implements Check {
             if (missing.isEmpty() || lead.delivered().is(true)) {
                 continue;
             }
-            if (lead.delivered() instanceof Datum.Unknown || open.containsAll(missing)) {
-                untold.add(lead.id());
+            if (lead.delivered() instanceof Datum.Unknown) {
+                fitted.add(lead.id());
+            } else if (open.ends().keySet().containsAll(missing)) {
+                named.add(lead.id());
+                missing.forEach(end -> steps.add(open.ends().getOrDefault(end, "")));
             } else {
                 out.finding(noStep(at, lead, missing));
             }
         }
-        if (!untold.isEmpty()) {
-            out.cannotTell(
-                    "step that makes " + String.join(", ", untold),
-                    "ask the author of the procedure, or whether it comes fitted",
-                    2,
-                    untold.toArray(new String[0]));
-        }
+        ask(out, "whether " + String.join(", ", fitted) + " comes fitted", fitted);
+        ask(out, "what is done in " + String.join(", ", steps) + " to " + String.join(", ", named), steps);
         making.forEach(step -> strange(out, step));
+    }
+
+    private static void ask(Outcomes out, String missing, Set<String> objects) {
+        if (!objects.isEmpty()) {
+            out.cannotTell(missing, "ask the author of the procedure", 2, objects.toArray(new String[0]));
+        }
+    }
+
+    /** Ends of leads named by steps that do not say what they do, and the step of each. */
+    private record Untold(Map<LeadEnd, String> ends) {
+        static Untold of(Situation at, BuildPlan plan) {
+            Map<LeadEnd, String> ends = new HashMap<>();
+            for (PlanStep step : plan.untold()) {
+                BuildPlan.ends(Items.of(at.circuit()), at.wiring(), step)
+                        .forEach(end ->
+                                ends.putIfAbsent(end, "step " + step.step().id()));
+            }
+            return new Untold(ends);
+        }
     }
 
     private static Draft noStep(Situation at, Lead lead, List<LeadEnd> missing) {
