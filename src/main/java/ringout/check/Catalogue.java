@@ -1,6 +1,7 @@
 package ringout.check;
 
 import java.util.List;
+import java.util.stream.Stream;
 import ringout.check.address.AddressMissing;
 import ringout.check.address.AddressOutOfRange;
 import ringout.check.address.AsReadDiffers;
@@ -16,17 +17,6 @@ import ringout.check.address.RateMismatch;
 import ringout.check.address.SenseScale;
 import ringout.check.address.SharedIdentity;
 import ringout.check.address.TimerConflict;
-import ringout.check.build.CheckAfterCover;
-import ringout.check.build.CircularOrder;
-import ringout.check.build.ConnectionAfterCover;
-import ringout.check.build.HoldUnsigned;
-import ringout.check.build.NoOutsidePoint;
-import ringout.check.build.NoWitness;
-import ringout.check.build.PlugOrder;
-import ringout.check.build.PoweredTooEarly;
-import ringout.check.build.PropellersFitted;
-import ringout.check.build.SettingLockedIn;
-import ringout.check.build.TestSpoiled;
 import ringout.check.form.Check;
 import ringout.check.installation.AntennaTooClose;
 import ringout.check.installation.BareOnConductiveFrame;
@@ -91,23 +81,6 @@ import ringout.check.power.VoltageAtModule;
 import ringout.check.power.VoltageDrop;
 import ringout.check.power.ZeroLoop;
 import ringout.check.power.ZeroShift;
-import ringout.check.record.BillDiffers;
-import ringout.check.record.ConfigurationDiffers;
-import ringout.check.record.DataHole;
-import ringout.check.record.DifferenceUndecided;
-import ringout.check.record.MeterExpired;
-import ringout.check.record.MixedPack;
-import ringout.check.record.NoIdentity;
-import ringout.check.record.NoPhoto;
-import ringout.check.record.OnePerson;
-import ringout.check.record.PinoutUnverified;
-import ringout.check.record.ReadingOutside;
-import ringout.check.record.RunInNoStep;
-import ringout.check.record.StepContradicts;
-import ringout.check.record.TailDiffers;
-import ringout.check.record.ToldTwice;
-import ringout.check.record.UnitDoubtful;
-import ringout.check.record.WaiverLapsed;
 import ringout.check.redundancy.CommonBus;
 import ringout.check.redundancy.CommonFirmware;
 import ringout.check.redundancy.CommonReturn;
@@ -300,19 +273,6 @@ public final class Catalogue {
             new UnlikePlating(), // M27
             new BareOnConductiveFrame()); // M28
 
-    private static final List<Check> BUILD = List.of(
-            new ConnectionAfterCover(), // B01
-            new CheckAfterCover(), // B02
-            new CircularOrder(), // B03
-            new PoweredTooEarly(), // B04
-            new PlugOrder(), // B05
-            new PropellersFitted(), // B06
-            new HoldUnsigned(), // B07
-            new NoOutsidePoint(), // B08
-            new TestSpoiled(), // B09
-            new NoWitness(), // B10
-            new SettingLockedIn()); // B11
-
     private static final List<Check> REDUNDANCY = List.of(
             new SingleLossOfFunction(), // R01
             new RotorsStopTogether(), // R02
@@ -326,29 +286,17 @@ public final class Catalogue {
             new LatentRedundancy(), // R10
             new UntestedConductor()); // R11
 
-    private static final List<Check> RECORD = List.of(
-            new DataHole(), // X01
-            new NoIdentity(), // X02
-            new DifferenceUndecided(), // X03
-            new StepContradicts(), // X04
-            new RunInNoStep(), // X05
-            new ToldTwice(), // X06
-            new NoPhoto(), // X07
-            new ReadingOutside(), // X08
-            new OnePerson(), // X09
-            new WaiverLapsed(), // X10
-            new ConfigurationDiffers(), // X11
-            new TailDiffers(), // X12
-            new BillDiffers(), // X13
-            new UnitDoubtful(), // X14
-            new PinoutUnverified(), // X15
-            new MixedPack(), // X16
-            new MeterExpired()); // X17
-
-    private static final List<Check> ALL =
-            List.of(TOPOLOGY, ADDRESS, POWER, SIGNAL, INSTALLATION, REDUNDANCY, BUILD, RECORD).stream()
-                    .flatMap(List::stream)
-                    .toList();
+    private static final List<Check> ALL = Stream.of(
+                    TOPOLOGY,
+                    ADDRESS,
+                    POWER,
+                    SIGNAL,
+                    INSTALLATION,
+                    REDUNDANCY,
+                    RecordCatalogue.BUILD,
+                    RecordCatalogue.RECORD)
+            .flatMap(List::stream)
+            .toList();
 
     private Catalogue() {}
 
