@@ -28,7 +28,7 @@ import ringout.model.UnitKind;
  *
  * <p>Condition: the unit whose loss triggers an action lies on every way of the supply or of the return of the unit that acts (a
  * dominator), or alone drives its input, and that input does nothing when its signal is gone. An input that acts on loss of signal is
- * what is wanted; a controller that notices the absence itself needs no signal. S2 for flight termination: an ejector that
+ * what is wanted; a controller that notices the absence itself needs no signal, and a monitor triggers by what it measures. S2 for flight termination: an ejector that
  * acts, or a function named after termination or parachute.
  *
  * <p>Does not see: an action inside one box; parameters that switch it off.
@@ -54,6 +54,7 @@ public final class FailsafeSharesFailure implements Check {
                 if (trigger.isPresent()
                         && actor.isPresent()
                         && !trigger.equals(actor)
+                        && !measures(at, trigger.get())
                         && at.circuit().aboard(trigger.get())
                         && at.circuit().aboard(actor.get())) {
                     judge(at, out, function, trigger.get(), actor.get());
@@ -66,6 +67,11 @@ public final class FailsafeSharesFailure implements Check {
                         function.name());
             }
         }
+    }
+
+    /** Whether a unit triggers by what it measures, not by its loss. */
+    private static boolean measures(Situation at, int unit) {
+        return !at.directory().isJoint(unit) && at.directory().type(unit).kind().is(UnitKind.MONITOR);
     }
 
     private static boolean asked(Datum<String> unknown, Datum<String> other) {

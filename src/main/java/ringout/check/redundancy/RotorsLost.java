@@ -49,10 +49,10 @@ final class RotorsLost {
 
     private final double enough;
 
-    RotorsLost(Situation at, boolean holdYaw) {
+    RotorsLost(Situation at, Hover hover) {
         this.at = at;
+        this.hover = hover;
         table = at.aircraft().airframe().rotors();
-        hover = new Hover(at.aircraft().airframe(), holdYaw);
         losses = RotorLoss.of(at.circuit());
         losses.driven()
                 .forEach(driven ->

@@ -11,7 +11,9 @@ import ringout.check.form.Gaps;
 import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
 import ringout.finding.Severity;
+import ringout.graph.signal.MotorDrives;
 import ringout.model.Airframe;
+import ringout.solve.rotor.Hover;
 import ringout.solve.rotor.Sharing;
 
 /**
@@ -35,6 +37,7 @@ import ringout.solve.rotor.Sharing;
         since = "0.3",
         needs = {"rotor table with bearing, distance, largest thrust and direction", "weight", "whether yaw must hold"})
 public final class RotorsStopTogether implements Check {
+    private static final int MOST_ROTORS = 48;
     private static final String STATIC = "static balance only, the controller must also manage it";
 
     @Override
@@ -43,18 +46,31 @@ public final class RotorsStopTogether implements Check {
         if (airframe.rotors().isEmpty()) {
             return;
         }
-        RotorsLost lost = new RotorsLost(at, airframe.yawMustHold().or(true));
-        if (lost.all().isEmpty()) {
+        Hover hover = new Hover(airframe, airframe.yawMustHold().or(true));
+        if (MotorDrives.of(at.circuit()).stream().noneMatch(drive -> drive.rotor().isPresent())) {
             return;
         }
         Gaps gaps = new Gaps();
-        gaps.add(lost.hover.missing());
+        gaps.add(hover.missing());
         if (!gaps.isEmpty()) {
             gaps.tell(out, datum -> new Gaps.Way("take it from the design, the scale or the maker's thrust table", 5));
             return;
         }
+        if (airframe.rotors().size() > MOST_ROTORS) {
+            out.cannotTell(
+                    "rotor table of one aircraft: " + airframe.rotors().size() + " rotors are more than "
+                            + MOST_ROTORS,
+                    "split the list into aircraft",
+                    10,
+                    "rotors");
+            return;
+        }
+        RotorsLost lost = new RotorsLost(at, hover);
+        if (lost.all().isEmpty()) {
+            return;
+        }
         Map<BitSet, List<String>> sets = lost.sets();
-        if (airframe.yawMustHold().isMissing() && differs(lost, new RotorsLost(at, false), sets)) {
+        if (airframe.yawMustHold().isMissing() && differs(lost, new RotorsLost(at, new Hover(airframe, false)), sets)) {
             out.cannotTell("whether yaw must hold when rotors stop", "ask who tunes the controller", 5, "yaw");
             return;
         }

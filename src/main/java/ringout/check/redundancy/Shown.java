@@ -1,15 +1,27 @@
 package ringout.check.redundancy;
 
-import java.util.List;
+import java.util.HashSet;
 import java.util.Locale;
+import java.util.Set;
 import ringout.check.form.Situation;
+import ringout.graph.Circuit;
 import ringout.model.AircraftFunction;
 import ringout.model.Indication;
-import ringout.model.Unit;
 
 /** What shows that something is lost. */
 final class Shown {
-    private Shown() {}
+    private final Set<String> told = new HashSet<>();
+
+    private Shown(Circuit circuit) {
+        int units = circuit.wiring().aircraft().units().size();
+        for (int unit = 0; unit < units; unit++) {
+            if (circuit.aboard(unit)) {
+                for (Indication indication : circuit.wiring().directory().type(unit).indications()) {
+                    indication.of().known().ifPresent(of -> told.add(fold(of)));
+                }
+            }
+        }
+    }
 
     /** Whether anybody has begun to write down what shows the loss of a function. */
     static boolean begun(Situation at) {
@@ -27,20 +39,14 @@ final class Shown {
 
     /** Whether the type of a unit aboard lists an indication of a function, unit or plug. */
     static boolean told(Situation at, String of) {
-        List<Unit> units = at.aircraft().units();
-        for (int unit = 0; unit < units.size(); unit++) {
-            if (at.circuit().aboard(unit)) {
-                for (Indication indication : at.directory().type(unit).indications()) {
-                    if (same(indication.of().or(""), of)) {
-                        return true;
-                    }
-                }
-            }
-        }
-        return false;
+        return at.circuit().know(Shown.class, Shown::new).told.contains(fold(of));
     }
 
     static boolean same(String a, String b) {
-        return a.strip().toUpperCase(Locale.ROOT).equals(b.strip().toUpperCase(Locale.ROOT));
+        return fold(a).equals(fold(b));
+    }
+
+    private static String fold(String name) {
+        return name.strip().toUpperCase(Locale.ROOT);
     }
 }

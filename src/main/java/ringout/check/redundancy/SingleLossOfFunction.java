@@ -31,7 +31,8 @@ import ringout.model.Datum;
  * that one is accepted as a common root. A cut that only lowers capacity is no loss; a return that is left but too thin for the
  * average current is one. A unit that others stand in for is missed only when they fail as well.
  *
- * <p>Does not see: a supply way that is left and too thin; failures inside a unit; two failures at once.
+ * <p>Does not see: a supply way that is left and too thin; failures inside a unit; two failures at once. Of more than
+ * 3000 leads it makes no table.
  *
  * <p>Reference: common practice, no source; dominators by T. Lengauer and R. E. Tarjan (1979).
  */
@@ -42,6 +43,9 @@ import ringout.model.Datum;
         since = "0.3",
         needs = {"functions with their chains", "unit types", "whether each function must survive one failure"})
 public final class SingleLossOfFunction implements Check {
+    /** A list of more leads is no aircraft anybody reads a loss table of; functions that must survive are judged all the same. */
+    private static final int MOST_LISTED = 3000;
+
     private static final int WORST = 5;
     private static final int FEW = 4;
 
@@ -74,6 +78,10 @@ public final class SingleLossOfFunction implements Check {
                     "ask whoever answers for the design",
                     5,
                     unsaid.toArray(new String[0]));
+        }
+        if (at.aircraft().leads().size() > MOST_LISTED) {
+            out.looked();
+            return;
         }
         LossTable table = LossTable.of(at.circuit());
         if (!table.lines().isEmpty()) {

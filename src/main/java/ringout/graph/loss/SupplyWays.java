@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import ringout.graph.Circuit;
 import ringout.graph.Part;
+import ringout.graph.Wire;
 import ringout.graph.power.PowerGraph;
 import ringout.graph.power.PowerSource;
 import ringout.graph.power.Ties;
@@ -24,7 +25,12 @@ final class SupplyWays {
     SupplyWays(Circuit circuit, PowerGraph power, Grain grain) {
         this.power = power;
         WayBuilder builder = new WayBuilder(circuit, grain);
-        circuit.wiring().wires().stream().filter(builder::conducts).forEach(builder::wire);
+        for (Wire wire : circuit.wiring().wires()) {
+            // most conductors carry no supply: those need no place in this graph
+            if (power.tree().reaches(wire.fromPin()) && builder.conducts(wire)) {
+                builder.wire(wire);
+            }
+        }
         Items items = Items.of(circuit);
         for (Part part : circuit.wiring().parts()) {
             if (circuit.live().hasEdge(part.edge())
