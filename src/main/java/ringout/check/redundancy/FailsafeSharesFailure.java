@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Outcomes;
@@ -13,8 +12,7 @@ import ringout.finding.Draft;
 import ringout.finding.Place;
 import ringout.finding.Severity;
 import ringout.graph.Wiring;
-import ringout.graph.loss.Items;
-import ringout.graph.loss.SupplyLoss;
+import ringout.graph.loss.Passage;
 import ringout.graph.signal.NetRoles;
 import ringout.model.AircraftFunction;
 import ringout.model.Datum;
@@ -85,9 +83,7 @@ public final class FailsafeSharesFailure implements Check {
             return;
         }
         List<String> shared = new ArrayList<>();
-        int lost = Items.of(at.circuit()).unit(trigger);
-        Optional<Set<Integer>> taking = SupplyLoss.of(at.circuit()).of(actor);
-        if (taking.isPresent() && taking.get().contains(lost)) {
+        if (Passage.of(at.circuit()).needs(actor, trigger)) {
             shared.add("the supply or return of " + at.directory().name(actor) + " passes "
                     + at.directory().name(trigger));
         }
@@ -130,11 +126,7 @@ public final class FailsafeSharesFailure implements Check {
     /** Whether a driver goes with a unit: it is of it, or takes its supply through it. */
     private static boolean dies(Situation at, int driver, int trigger) {
         int unit = at.wiring().unitOf(driver);
-        return unit == trigger
-                || SupplyLoss.of(at.circuit())
-                        .of(unit)
-                        .map(items -> items.contains(Items.of(at.circuit()).unit(trigger)))
-                        .orElse(false);
+        return unit == trigger || Passage.of(at.circuit()).needs(unit, trigger);
     }
 
     private static Draft draft(Situation at, AircraftFunction function, int trigger, int actor, List<String> shared) {

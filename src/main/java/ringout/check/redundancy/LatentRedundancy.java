@@ -54,6 +54,13 @@ public final class LatentRedundancy implements Check {
                 if (done.add(side.name()) && standsIn(at, side)) {
                     if (shown(at, pair, side) || tested(at, tests, pair, side)) {
                         out.looked();
+                    } else if (!Shown.unsaid(at).isEmpty()) {
+                        String units = String.join(", ", Shown.unsaid(at));
+                        out.cannotTell(
+                                "what each indication of " + units + " tells",
+                                "look it up in the maker's manual",
+                                5,
+                                Shown.unsaid(at).toArray(new String[0]));
                     } else {
                         out.finding(draft(at, pair, side));
                     }

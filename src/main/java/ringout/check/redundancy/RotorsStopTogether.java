@@ -47,7 +47,8 @@ public final class RotorsStopTogether implements Check {
             return;
         }
         Hover hover = new Hover(airframe, airframe.yawMustHold().or(true));
-        if (MotorDrives.of(at.circuit()).stream().noneMatch(drive -> drive.rotor().isPresent())) {
+        if (MotorDrives.of(at.circuit()).stream()
+                .noneMatch(drive -> drive.rotor().isPresent())) {
             return;
         }
         Gaps gaps = new Gaps();
@@ -58,8 +59,7 @@ public final class RotorsStopTogether implements Check {
         }
         if (airframe.rotors().size() > MOST_ROTORS) {
             out.cannotTell(
-                    "rotor table of one aircraft: " + airframe.rotors().size() + " rotors are more than "
-                            + MOST_ROTORS,
+                    "rotor table of one aircraft: " + airframe.rotors().size() + " rotors are more than " + MOST_ROTORS,
                     "split the list into aircraft",
                     10,
                     "rotors");
