@@ -2,6 +2,8 @@ package ringout.graph.loss;
 
 import java.util.ArrayDeque;
 import java.util.BitSet;
+import java.util.HashMap;
+import java.util.Map;
 import ringout.graph.Circuit;
 import ringout.graph.EdgeKind;
 import ringout.graph.Part;
@@ -18,10 +20,14 @@ import ringout.graph.power.Ties;
  * one way first and at all of them only when that one passes the unit.
  */
 public final class Passage {
+    private static final int NOBODY = -2;
+
     private final Circuit circuit;
     private final Wiring wiring;
     private final PowerGraph power;
     private final BitSet ends = new BitSet();
+    /** Units on one way of the return of each 0V point. */
+    private final Map<Integer, BitSet> ways = new HashMap<>();
 
     private Passage(Circuit circuit) {
         this.circuit = circuit;
@@ -68,30 +74,54 @@ public final class Passage {
         return false;
     }
 
-    /** Whether a return gets to a pack without passing a unit. */
+    /** Whether a return gets to a pack without passing a unit: by the way known already, else by any. */
     private boolean returns(Consumer consumer, int without) {
         if (consumer.zero() < 0) {
             return true;
         }
+        BitSet known = ways.computeIfAbsent(consumer.zero(), zero -> way(zero, NOBODY));
+        return (!known.isEmpty() && !known.get(without))
+                || !way(consumer.zero(), without).isEmpty();
+    }
+
+    /** The units a return passes on its shortest way to a pack without a unit; empty when there is none. */
+    private BitSet way(int zero, int without) {
         IndexGraph live = circuit.live();
-        BitSet seen = new BitSet();
+        Map<Integer, Integer> before = new HashMap<>();
         ArrayDeque<Integer> open = new ArrayDeque<>();
-        open.add(consumer.zero());
-        seen.set(consumer.zero());
+        open.add(zero);
+        before.put(zero, zero);
         while (!open.isEmpty()) {
             int v = open.remove();
             if (ends.get(v)) {
-                return true;
+                return units(before, v);
             }
             for (int end = live.endSlot(v), s = live.firstSlot(v); s < end; s = live.nextSlot(s, end)) {
                 int w = live.slotVertex(s);
-                if (!seen.get(w) && wiring.unitOf(w) != without && passes(live.slotEdge(s))) {
-                    seen.set(w);
+                int unit = wiring.unitOf(w);
+                boolean barred = unit >= 0 && unit == without;
+                if (!barred && passes(live.slotEdge(s)) && before.putIfAbsent(w, v) == null) {
                     open.add(w);
                 }
             }
         }
-        return false;
+        return new BitSet();
+    }
+
+    private BitSet units(Map<Integer, Integer> before, int last) {
+        BitSet units = new BitSet();
+        int at = last;
+        int next = before.getOrDefault(at, at);
+        while (true) {
+            if (wiring.unitOf(at) >= 0) {
+                units.set(wiring.unitOf(at));
+            }
+            if (next == at) {
+                return units;
+            }
+            at = next;
+            next = before.getOrDefault(at, at);
+        }
     }
 
     private boolean passes(int edge) {
