@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import ringout.check.form.Situation;
 import ringout.finding.Place;
 import ringout.graph.Site;
+import ringout.graph.order.StepKind;
 import ringout.model.Datum;
 import ringout.model.End;
 import ringout.model.PinRole;
@@ -18,9 +20,6 @@ import ringout.text.Span;
 
 /** The order in which pack plugs are made and broken: as the airframe says, else as the steps do. */
 public final class MadeOrder {
-    private static final Set<String> MAKE = Set.of("make", "connect", "plug");
-    private static final Set<String> BREAK = Set.of("break", "unplug", "disconnect");
-
     /**
      * A plug at its turn.
      *
@@ -59,10 +58,11 @@ public final class MadeOrder {
         for (Step step : at.aircraft().record().steps()) {
             String action = step.action().or("").toLowerCase(Locale.ROOT);
             Place place = new Place(step.at(), step.id(), "step " + step.id() + ": " + action);
+            Optional<StepKind> kind = StepKind.of(step.action());
             for (String object : step.objects()) {
-                if (MAKE.contains(action) && !told) {
+                if (kind.equals(Optional.of(StepKind.MAKE)) && !told) {
                     addPack(at, stacks, all, object, place);
-                } else if (BREAK.contains(action)) {
+                } else if (kind.equals(Optional.of(StepKind.BREAK))) {
                     addPack(at, stacks, broken, object, place);
                 }
             }
@@ -121,22 +121,22 @@ public final class MadeOrder {
         return plugs.stream().map(Made::name).collect(Collectors.toSet());
     }
 
-    /** Whether steps before the one that makes a plug read the voltage of a pack on either side, together or one by one. */
     /** Whether of some step it is not known what is done, or to what. */
     boolean untoldSteps(Situation at) {
         return at.aircraft().record().steps().stream()
                 .anyMatch(step -> step.action() instanceof Datum.Unknown || step.attribute() instanceof Datum.Unknown);
     }
 
+    /** Whether steps before the one that makes a plug read the voltage of a pack on either side, together or one by one. */
     boolean comparedBefore(Situation at, List<String> some, List<String> others, Made closing) {
         Set<String> read = new HashSet<>();
         for (Step step : at.aircraft().record().steps()) {
-            String action = step.action().or("").toLowerCase(Locale.ROOT);
+            Optional<StepKind> kind = StepKind.of(step.action());
             String what = (step.attribute().or("") + " " + step.says().or("")).toLowerCase(Locale.ROOT);
-            if (action.equals("check") && what.contains("volt")) {
+            if (kind.equals(Optional.of(StepKind.CHECK)) && what.contains("volt")) {
                 read.addAll(step.objects());
             }
-            if (MAKE.contains(action) && step.objects().contains(closing.name())) {
+            if (kind.equals(Optional.of(StepKind.MAKE)) && step.objects().contains(closing.name())) {
                 break;
             }
         }
