@@ -126,6 +126,8 @@ public final class ConnectionAfterCover implements Check {
                 .sum("the " + lid + " hides " + at2 + "; step " + closed + " closes it, step " + made + " comes after; "
                         + Lids.again(covers, first.lid().cover()))
                 .why("the plug cannot be reached: the lid comes off again, or the plug goes in blind")
+                .meter("look at the aircraft or its build record: when " + lead.id() + " was in before the " + lid
+                        + " closed, the plan is wrong")
                 .fix("make " + lead.id() + " before step " + closed + ", or declare how " + at2
                         + " is reached with the " + lid + " on");
     }

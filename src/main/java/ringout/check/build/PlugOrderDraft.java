@@ -24,6 +24,8 @@ final class PlugOrderDraft {
                 .at(place(at, last))
                 .sum("made in this order: " + order + "; pre-charge at " + wanted)
                 .why("the plain contact takes the whole inrush: a crack, pitted metal, a hot contact later")
+                .meter("look at the plugs: the contact with the pre-charge resistor is " + wanted
+                        + " by the list; watch which one is made last")
                 .fix(
                         packs.contains(at.directory().name(last.unit()))
                                 ? "make " + wanted + " last and break it first"

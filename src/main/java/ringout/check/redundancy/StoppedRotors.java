@@ -57,6 +57,9 @@ final class StoppedRotors {
                         "kgf",
                         lost.at.limit(Thresholds.ROTOR_MARGIN).source())
                 .why("one thing that lets go takes rotors that the others cannot stand in for")
+                .meter("propellers off: open or pull " + share.name()
+                        + " and see which motors no longer turn; look at the list" + " when it is not "
+                        + lost.names(stopped, ", "))
                 .fix("share the motors over the " + family.what() + " as " + groups(lost, better));
         if (share.leads().isEmpty()) {
             draft.cause(share.name() + " members");

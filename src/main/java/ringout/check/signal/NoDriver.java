@@ -68,6 +68,9 @@ public final class NoDriver implements Check {
                 .about(name)
                 .sum("0 outputs on the net of " + name + ", one is right")
                 .why("an open input reads anything")
+                .meter("power off: ring out from " + name
+                        + " to every output that may drive it; with a way under 1 ohm the list"
+                        + " is wrong, not the aircraft")
                 .fix("bring an output to " + name)
                 .cause(wiring.plugName(wiring.unitOf(pin), wiring.plugIndex(pin)) + " open")
                 .seen(wiring.unit(pin));

@@ -77,6 +77,9 @@ public final class TwoDrivers implements Check {
                 .path(way)
                 .sum(pins.size() + " push-pull outputs on one net, one is right")
                 .why("the line sits between levels and both outputs heat")
+                .meter(
+                        "power on: volts on the line with all plugs mated, then with the plug of each output pulled in turn; one that"
+                                + " is no output leaves the line as it was")
                 .fix("leave only one of " + String.join(", ", names) + " on the net");
         Leads.along(at, way).forEach(draft::at);
         return draft;

@@ -137,6 +137,8 @@ public final class RequiredPlugOpen implements Check {
                         + mate.map(found -> "; open too and fits: " + found.other(at, unit))
                                 .orElse(""))
                 .why(record.ref() + " does not do its job without it")
+                .meter("look at " + String.join(" and ", names)
+                        + ": with a lead in it the list is wrong, not the aircraft")
                 .fix(mate.map(found -> "fit the lead " + found.words(at))
                                 .orElse("fit the lead of " + String.join(" or ", names))
                         + (spot.said() ? "" : ", or mark the plug as not required"))

@@ -184,6 +184,8 @@ public final class StubTooLong implements Check {
                     .sum(stub.sum() + ", limit " + Metres.words(limit.value()) + " m")
                     .judged(Metres.of(stub.mm()), Metres.of(limit.value()), "m", limit.source())
                     .why("the open end reflects: errors at full rate, first at " + tip)
+                    .meter("tape along the branch to " + tip + ": " + Metres.words(limit.value())
+                            + " m at most when right, " + Metres.words(stub.mm()) + " m by the list")
                     .fix(
                             stub.links().isEmpty()
                                     ? "put " + tip + " at an end of the bus with its terminator on"

@@ -6,6 +6,10 @@ final class Costs {
     static final int SETTING = 10;
     /** A setting to a value that is a guess among several. */
     static final int GUESSED = 12;
+    /** A pair tied to a third of its spacing. */
+    static final int TIED = 12;
+    /** A mast made three times as high. */
+    static final int RAISED = 60;
     /** Two contacts of a plug exchanged. */
     static final int CONTACTS = 20;
     /** A contact put in or taken out. */
@@ -22,6 +26,9 @@ final class Costs {
     static final int LEAD_OUT = 60;
     /** A lead made anew. */
     static final int LEAD_NEW = 70;
+
+    /** All leads of one kind at two like units exchanged: they go together, and nothing is made anew. */
+    static final int PLACES = 22;
 
     private Costs() {}
 }

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -26,6 +27,8 @@ public final class Fault {
     private final Headline headline;
     private final Map<String, Lead> leads = new LinkedHashMap<>();
     private final Map<String, Unit> units = new LinkedHashMap<>();
+    private final Set<String> mentioned = new HashSet<>();
+    private final Set<String> ends = new HashSet<>();
     private final List<Lead> suspects = new ArrayList<>();
 
     /**
@@ -39,6 +42,11 @@ public final class Fault {
         this.directory = directory;
         this.headline = headline;
         Set<String> names = names();
+        mentioned.addAll(names);
+        for (Lead lead : directory.leads()) {
+            ends.add(lead.from().text().toLowerCase(Locale.ROOT));
+            ends.add(lead.to().text().toLowerCase(Locale.ROOT));
+        }
         Set<String> elsewhere = new HashSet<>();
         others.forEach(other -> other.finding().at().forEach(place -> elsewhere.add(place.row())));
         directory.leads().stream().filter(lead -> elsewhere.contains(lead.id())).forEach(suspects::add);
@@ -107,6 +115,16 @@ public final class Fault {
         return site instanceof Site.OnPin pin
                 ? Optional.of(directory.type(pin.unit()).plugs().get(pin.plug()))
                 : Optional.empty();
+    }
+
+    /** Whether a lead ends on a plug. */
+    boolean taken(String plug) {
+        return ends.contains(plug.toLowerCase(Locale.ROOT));
+    }
+
+    /** Whether the mistake is about this name or a place that bears it. */
+    boolean mentions(String name) {
+        return mentioned.contains(name);
     }
 
     /** The mistake. */

@@ -3,7 +3,6 @@ package ringout.repair.move;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -26,7 +25,35 @@ final class LeadMoves implements Move {
     public Stream<Candidate> around(Fault fault) {
         Stream<Candidate> out = fault.leads().stream()
                 .map(lead -> Candidate.of(new Edit.Remove(Span.NONE, Move.lead(lead.id())), Costs.LEAD_OUT));
-        return Stream.concat(Stream.concat(out, made(fault)), asked(fault));
+        return Stream.of(out, made(fault), asked(fault), between(fault)).flatMap(all -> all);
+    }
+
+    /** A lead between two open plugs of one family at different units, each contact to its like. */
+    private static Stream<Candidate> between(Fault fault) {
+        List<String> open = new ArrayList<>();
+        for (Unit unit : fault.units()) {
+            fault.directory().type(fault.directory().find(unit.ref()).orElseThrow()).plugs().stream()
+                    .map(plug -> unit.ref() + "-" + plug.name())
+                    .filter(end -> fault.mentions(end) && !fault.taken(end))
+                    .forEach(open::add);
+        }
+        List<Candidate> all = new ArrayList<>();
+        for (int i = 0; i < open.size(); i++) {
+            for (int j = i + 1; j < open.size(); j++) {
+                if (fits(fault, open.get(i), open.get(j))) {
+                    all.add(made(fault, LEAD.empty(), open.get(i), open.get(j)));
+                }
+            }
+        }
+        return all.stream();
+    }
+
+    private static boolean fits(Fault fault, String one, String other) {
+        return !fault.unitOf(one).equals(fault.unitOf(other))
+                && fault.plug(new End(one))
+                        .map(Plug::family)
+                        .filter(family -> family.isKnown())
+                        .equals(fault.plug(new End(other)).map(Plug::family));
     }
 
     /** The lead the finding itself says is missing: its ends are known, the rest is to be chosen. */
@@ -40,26 +67,17 @@ final class LeadMoves implements Move {
     }
 
     private static Stream<Candidate> made(Fault fault) {
-        Set<String> taken = new HashSet<>();
-        for (Lead lead : fault.directory().leads()) {
-            taken.add(fold(lead.from()));
-            taken.add(fold(lead.to()));
-        }
         List<Candidate> all = new ArrayList<>();
         for (Unit unit : fault.units()) {
             Optional<Integer> number = fault.directory().find(unit.ref());
             for (Plug plug : fault.directory().type(number.orElseThrow()).plugs()) {
                 String end = unit.ref() + "-" + plug.name();
-                if (!taken.contains(end.toLowerCase(Locale.ROOT))) {
+                if (!fault.taken(end)) {
                     like(fault, unit, plug, all);
                 }
             }
         }
         return all.stream();
-    }
-
-    private static String fold(End end) {
-        return end.text().toLowerCase(Locale.ROOT);
     }
 
     /** Leads of the siblings' plug, with their far end on every plug of the far unit that looks the same. */

@@ -16,6 +16,11 @@ public final class Moves {
             new FuseMoves(),
             new TypeMoves(),
             new PlugOrderMoves(),
+            new LoopMoves(),
+            new StepMoves(),
+            new OwnReturnMoves(),
+            new PlaceMoves(),
+            new ThickAndFusedMoves(),
             new LeadMoves(),
             new RingMoves());
 
