@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import ringout.model.Aircraft;
 import ringout.model.Lead;
+import ringout.model.Step;
 import ringout.model.Unit;
 import ringout.model.shape.Identity;
 import ringout.model.shape.Shape;
@@ -62,7 +63,8 @@ final class MendedList {
                 && list.words(
                         List.of("airframe", "plugOrder"),
                         before.airframe().plugOrder(),
-                        after.airframe().plugOrder());
+                        after.airframe().plugOrder())
+                && list.steps(before.record().steps(), after.record().steps());
         return done ? Optional.of(list.files) : Optional.empty();
     }
 
@@ -72,6 +74,35 @@ final class MendedList {
         }
         Optional<String> text =
                 Optional.ofNullable(files.get("aircraft.json")).flatMap(json -> JsonPatch.words(json, fields, then));
+        text.ifPresent(json -> files.put("aircraft.json", json));
+        return text.isPresent();
+    }
+
+    /** Objects and values of the plan's steps; a step more or less is not written in place. */
+    private boolean steps(List<Step> now, List<Step> then) {
+        for (int i = 0; i < Math.min(now.size(), then.size()); i++) {
+            List<String> step = List.of("record", "steps", String.valueOf(i));
+            String said = then.get(i).says().or("");
+            if (!words(
+                            joined(step, "objects"),
+                            now.get(i).objects(),
+                            then.get(i).objects())
+                    || (!said.equals(now.get(i).says().or("")) && !word(joined(step, "says"), said))) {
+                return false;
+            }
+        }
+        return now.size() == then.size();
+    }
+
+    private static List<String> joined(List<String> fields, String last) {
+        List<String> all = new ArrayList<>(fields);
+        all.add(last);
+        return List.copyOf(all);
+    }
+
+    private boolean word(List<String> fields, String then) {
+        Optional<String> text =
+                Optional.ofNullable(files.get("aircraft.json")).flatMap(json -> JsonPatch.word(json, fields, then));
         text.ifPresent(json -> files.put("aircraft.json", json));
         return text.isPresent();
     }

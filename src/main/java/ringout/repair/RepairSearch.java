@@ -55,7 +55,9 @@ public final class RepairSearch {
             if (dearer || tried++ >= MOST) {
                 break;
             }
-            trial.mended(candidate.edits(), headline).ifPresent(mended -> found.add(new Found(candidate, mended)));
+            List<Edit> edits = PlanFollows.with(aircraft, candidate.edits());
+            trial.mended(edits, headline)
+                    .ifPresent(mended -> found.add(new Found(new Candidate(edits, candidate.cost()), mended)));
         }
         return found.isEmpty()
                 ? Optional.empty()

@@ -30,7 +30,9 @@ class RepairsTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "LW01 | set units[LOG].ports[CAN2].terminator off; set units[GMC].ports[CAN2].terminator on",
+                // the steps of the plan that say the settings go with them
+                "LW01 | set units[LOG].ports[CAN2].terminator off; set units[GMC].ports[CAN2].terminator on; "
+                        + "set record.steps[1.8].says off; set record.steps[1.9].says on",
                 "LW03 | set leads[W41].pins 1>1 2>2 3>3 4>4",
                 "LW04 | set units[ESC4].reversed no",
                 // 0.2 x 130 A x 6 mm / b^2 is 3 uT at b = 228 mm; 6 mm is as close as the wires go
@@ -44,21 +46,27 @@ class RepairsTest {
                 // 390 mm x 1.05 = 409.5 mm
                 "LW14 | set leads[W72].lengthMm 410",
                 "LW16 | set leads[W26].from PDB-K3N",
-                "DM01 | remove leads[W45]; set units[ESC7].ports[CANE].terminator on",
-                "DM02 | set units[ESC5].index 5; set units[ESC5].ports[CANE].address 15",
+                "DM01 | remove leads[W45]; set units[ESC7].ports[CANE].terminator on; "
+                        + "set record.steps[1.14].objects RADR ESC7; "
+                        + "set record.steps[1.15].objects RADF ESC1 ESC2 ESC3 ESC4 ESC5 ESC6 ESC8; "
+                        + "set record.steps[3.3].objects W41 W42 W43 W44",
+                "DM02 | set units[ESC5].index 5; set units[ESC5].ports[CANE].address 15; set record.steps[1.10].says 15",
                 "DM03 | set units[ESC4].ports[CANE].terminator off",
                 // the flag turns the motor as three crossed phases would, and nothing is soldered
                 "DM05 | set units[ESC6].reversed yes",
                 // every unit on the splice gets its return in its own lead again, the splice goes
                 "DM06 | set leads[W65].pins 1>1 2>2; set leads[W65].colours 1=RD 2=BK; "
                         + "set leads[W82].pins 1>1 2>2 3>3; set leads[W82].colours 1=RD 2=WH 3=BK; "
-                        + "remove leads[W65r]; remove leads[W65s]; remove leads[W82r]; remove joints[S65]",
+                        + "remove leads[W65r]; remove leads[W65s]; remove leads[W82r]; remove joints[S65]; "
+                        + "set record.steps[4.3].objects W64 W65 W66 W67 W68 W69 W70; "
+                        + "set record.steps[4.5].objects W79 W80 W81 W82 W83 W84 W85 W86 W87",
                 // 12 AWG stands 20 A of W64's fuse, drops 3 % at most, and the second fuse goes
                 "DM07 | set leads[W64].awg 12; set leads[W64b].awg 12; set leads[W64r].awg 12; "
                         + "set leads[W64b].fuseA n/a",
-                "DM09 | remove leads[W88]",
+                "DM09 | remove leads[W88]; set record.steps[2.6].objects W57 W58 W59 W60 W61 W62 W63",
                 "DM10 | set units[FLWL].type FLOW",
-                "DM14 | set units[MOT6].propeller CW",
+                "DM14 | set units[MOT6].propeller CW; set record.steps[9.1].objects MOT2 MOT3 MOT7 MOT6; "
+                        + "set record.steps[9.2].objects MOT1 MOT4 MOT5 MOT8",
             })
     void theRepairTakesTheMistakeBack(String name, String edits) {
         Mending mending = mending(name);
@@ -76,7 +84,7 @@ class RepairsTest {
             delimiter = '|',
             value = {
                 // either of the two units may have the wrong address
-                "LW02 | 1 | set units[LOG].ports[CAN2].address 25",
+                "LW02 | 1 | set units[LOG].ports[CAN2].address 25; set record.steps[1.4].says 25",
                 // M1 and M4 opposite each other on K1, M2 and M5 on K2, M3 and M6 on K3; the names of clamps are free
                 "LW13 | 2 | set leads[W22].from PDB-K2N; set leads[W24].from PDB-K1N; set leads[W12].from PDB-K2P; "
                         + "set leads[W14].from PDB-K1P; set leads[W23].from PDB-K3N; set leads[W25].from PDB-K2N; "
@@ -90,7 +98,7 @@ class RepairsTest {
             })
     void ofSeveralOneIsOfferedAndTheOthersAreCounted(String name, int others, String edits) {
         Mending mending = mending(name);
-        assertEquals(1, mending.repairs().size(), name);
+        assertEquals(0, grave(mending.after()), name);
         Repair repair = mending.repairs().get(0);
         assertEquals(
                 edits,
@@ -117,16 +125,19 @@ class RepairsTest {
      *       knows no larger type and the board has no free outlet for a second one; to declare that the loads never peak together
      *       would be a claim about the flight.
      *   <li>DM15: the voltage of a pack is measured; what is wrong is put right with a charger, and then measured again.
+     *   <li>LW10: the list does not say which addresses the straps of a rangefinder give.
+     *   <li>DM04: the branch cannot be cut to 0.3 m, its way is 0.84 m; to lead the trunk through the radar means two leads of
+     *       other lengths and a tee less, which the search does not make up yet.
      * </ul>
      */
     @ParameterizedTest
-    @ValueSource(strings = {"LW06", "DM15"})
-    void aFactIsNotChangedToClearAFinding(String name) {
+    @ValueSource(strings = {"LW06", "LW10", "DM04", "DM15"})
+    void whatTheListCannotTellIsNotMadeUp(String name) {
         Mending mending = mending(name);
         assertEquals(List.of(), mending.repairs().stream().map(Repair::words).toList());
         assertEquals(1, grave(mending.after()));
         String decide = mending.after().headlines().get(0).finding().meter();
-        assertTrue(decide.contains("clamp a meter") || decide.contains("volts across"), decide);
+        assertTrue(decide.matches(".*(clamp a meter|volts across|unplug one|tape along).*"), decide);
     }
 
     private static long grave(Report report) {
@@ -140,7 +151,7 @@ class RepairsTest {
     void aLeadLeftOutIsMadeLikeItsSiblings() {
         Mending mending = mending("LW17");
         Repair repair = mending.repairs().get(0);
-        assertEquals(List.of("new lead NEW1: PDB-K3N to ESC3-N, 12 AWG"), repair.words());
+        assertEquals("new lead NEW1: PDB-K3N to ESC3-N, 12 AWG", repair.words().get(0));
         assertEquals(Repair.Sureness.TO_BE_COMPLETED, repair.sureness());
         assertTrue(
                 EditText.of(repair.edits().get(0)).contains("\"lengthMm\": \"?\""),
@@ -151,7 +162,7 @@ class RepairsTest {
     @Test
     void twoOpenPlugsGetTheirLead() {
         Repair repair = mending("LW15").repairs().get(0);
-        assertEquals(List.of("new lead NEW1: PMON-SNS to FC-SNS"), repair.words());
+        assertEquals("new lead NEW1: PMON-SNS to FC-SNS", repair.words().get(0));
         assertEquals(Repair.Sureness.TO_BE_COMPLETED, repair.sureness());
     }
 

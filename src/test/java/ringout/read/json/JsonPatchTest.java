@@ -35,4 +35,20 @@ class JsonPatchTest {
         assertEquals(Optional.empty(), JsonPatch.words(TEXT, List.of("note"), List.of()));
         assertEquals(Optional.empty(), JsonPatch.words("{ \"a\": ", List.of("a"), List.of()));
     }
+
+    /** The second step of the plan: its objects and what it says; the first stays, and where there is no third nothing is done. */
+    @Test
+    void aStepOfThePlanIsChangedWhereItStands() {
+        String plan = "{\"record\": {\"steps\": [{\"id\": \"1\", \"objects\": [\"A\"]},\n"
+                + "  {\"id\": \"2\", \"objects\": [\"B\"], \"says\": \"on\"}]}}";
+        assertEquals(
+                plan.replace("[\"B\"]", "[\"B\", \"C\"]"),
+                JsonPatch.words(plan, List.of("record", "steps", "1", "objects"), List.of("B", "C"))
+                        .orElseThrow());
+        assertEquals(
+                plan.replace("\"on\"", "\"off\""),
+                JsonPatch.word(plan, List.of("record", "steps", "1", "says"), "off")
+                        .orElseThrow());
+        assertEquals(java.util.Optional.empty(), JsonPatch.word(plan, List.of("record", "steps", "2", "says"), "off"));
+    }
 }
