@@ -18,6 +18,7 @@ import ringout.check.address.SenseScale;
 import ringout.check.address.SharedIdentity;
 import ringout.check.address.TimerConflict;
 import ringout.check.form.Check;
+import ringout.check.form.Trying;
 import ringout.check.installation.AntennaTooClose;
 import ringout.check.installation.BareOnConductiveFrame;
 import ringout.check.installation.BendTooTight;
@@ -28,12 +29,14 @@ import ringout.check.installation.KeyOrCountDiffers;
 import ringout.check.installation.LabelMissing;
 import ringout.check.installation.LeadLength;
 import ringout.check.installation.LeverArmWrong;
+import ringout.check.installation.LookAlikePlugs;
 import ringout.check.installation.MixedClampSizes;
 import ringout.check.installation.OrientationWrong;
 import ringout.check.installation.ParallelRun;
 import ringout.check.installation.PassageTooTight;
 import ringout.check.installation.PlugDoesNotMate;
 import ringout.check.installation.ShieldGrounding;
+import ringout.check.installation.ShiftedPlug;
 import ringout.check.installation.TestPlugHidden;
 import ringout.check.installation.UnguardedCrossing;
 import ringout.check.installation.UnlikePlating;
@@ -252,6 +255,8 @@ public final class Catalogue {
             new BendTooTight(), // M03
             new PlugDoesNotMate(), // M04
             new KeyOrCountDiffers(), // M05
+            new LookAlikePlugs(), // M07
+            new ShiftedPlug(), // M08
             new ColourMisleads(), // M09
             new LabelMissing(), // M10
             new UnusedContact(), // M11
@@ -298,10 +303,18 @@ public final class Catalogue {
             .flatMap(List::stream)
             .toList();
 
+    private static final List<Check> LOOKING =
+            ALL.stream().filter(check -> !(check instanceof Trying)).toList();
+
     private Catalogue() {}
 
     /** All checks. */
     public static List<Check> all() {
         return ALL;
+    }
+
+    /** The checks that look at a list as it is: all but those that try changes of it. */
+    public static List<Check> looking() {
+        return LOOKING;
     }
 }

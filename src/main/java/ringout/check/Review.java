@@ -14,6 +14,7 @@ import ringout.check.form.CheckInfo;
 import ringout.check.form.Gathering;
 import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
+import ringout.check.form.Trying;
 import ringout.check.form.Weighing;
 import ringout.check.open.OpenData;
 import ringout.finding.CannotTell;
@@ -66,8 +67,10 @@ public final class Review {
         List<Situation> situations = circuits.stream().map(Situation::new).toList();
         Review review = new Review();
         checks.forEach(check -> review.run(check, situations));
+        List<Finding> raw = List.copyOf(review.findings.values());
         review.doubt(checks, circuits);
         review.bound(checks, circuits);
+        review.tryOut(checks, situations, raw);
         review.gather(checks, situations);
         Aircraft aircraft = circuits.get(0).wiring().aircraft();
         Fingerprint prints = new Fingerprint(aircraft);
@@ -172,6 +175,15 @@ public final class Review {
                 joined(one.states(), other.states()));
     }
 
+    /** Checks that try changes come after those that look at the list, whatever was taken back of what those said. */
+    private void tryOut(List<Check> checks, List<Situation> situations, List<Finding> raw) {
+        Sweep.outcomes(checks, situations, raw).forEach((check, out) -> {
+            note(check, out.hasLooked());
+            out.findings().forEach(this::add);
+            out.cannotTell().forEach(this::add);
+        });
+    }
+
     /** Checks that look at what the others could not decide come after them, once for all states. */
     private void gather(List<Check> checks, List<Situation> situations) {
         List<String> grave = checks.stream()
@@ -236,7 +248,7 @@ public final class Review {
     }
 
     private void run(Check check, List<Situation> situations) {
-        if (check instanceof Gathering || check instanceof AfterWaivers) {
+        if (check instanceof Gathering || check instanceof AfterWaivers || check instanceof Trying) {
             return;
         }
         for (Situation situation : situations) {

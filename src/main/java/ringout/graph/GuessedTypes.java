@@ -79,7 +79,13 @@ final class GuessedTypes {
     }
 
     static TypeLayout point() {
-        return new TypeLayout(type("joint", Map.of("", Set.of("1")), Datum.of(PinRole.PASSIVE)));
+        return Point.LAYOUT;
+    }
+
+    /** Laid out once: every joint of every list has the same. */
+    private static final class Point {
+        private static final TypeLayout LAYOUT =
+                new TypeLayout(type("joint", Map.of("", Set.of("1")), Datum.of(PinRole.PASSIVE)));
     }
 
     private static UnitType type(String name, Map<String, Set<String>> named, Datum<PinRole> role) {

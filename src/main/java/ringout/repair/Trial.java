@@ -9,7 +9,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import ringout.check.Catalogue;
-import ringout.check.Review;
+import ringout.check.Rehearsal;
 import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Gathering;
@@ -17,14 +17,10 @@ import ringout.finding.Finding;
 import ringout.finding.Headline;
 import ringout.finding.Report;
 import ringout.finding.Severity;
-import ringout.graph.Circuit;
-import ringout.graph.Wiring;
 import ringout.model.Aircraft;
 import ringout.model.Lead;
 import ringout.model.Unit;
 import ringout.model.edit.Edit;
-import ringout.model.edit.Edited;
-import ringout.model.edit.Edits;
 
 /** Makes edits on a copy and reviews the copy: first by the check that found the mistake, then by all. */
 final class Trial {
@@ -47,17 +43,17 @@ final class Trial {
 
     /** The mended aircraft, if the edits clear the headline and harm nothing. */
     Optional<Aircraft> mended(List<Edit> edits, Headline headline) {
-        Edited edited = Edits.apply(aircraft, edits);
-        if (!edited.problems().isEmpty()) {
-            return Optional.empty();
-        }
-        List<Circuit> circuits = Circuit.all(Wiring.of(edited.aircraft()));
-        Report alone = Review.of(circuits, List.of(check(headline.finding().code())), today);
-        Set<String> fresh = fresh(edits);
-        boolean better = clears(alone, headline) && harmless(alone, fresh);
-        return better && sound(Review.of(circuits, Catalogue.all(), today), headline, fresh)
-                ? Optional.of(edited.aircraft())
-                : Optional.empty();
+        return Rehearsal.of(aircraft, edits)
+                .filter(copy -> helps(copy, headline, fresh(edits)))
+                .map(Rehearsal::aircraft);
+    }
+
+    /** Checks that try changes themselves are asked only when it was one of them that found the mistake. */
+    private boolean helps(Rehearsal copy, Headline headline, Set<String> fresh) {
+        Report alone = copy.review(List.of(check(headline.finding().code())), today);
+        return clears(alone, headline)
+                && harmless(alone, fresh)
+                && sound(copy.review(Catalogue.looking(), today), headline, fresh);
     }
 
     private boolean sound(Report after, Headline headline, Set<String> fresh) {

@@ -6,7 +6,6 @@ import java.lang.management.MemoryPoolMXBean;
 import java.lang.management.MemoryType;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import org.jgrapht.Graph;
 import org.jgrapht.alg.connectivity.ConnectivityInspector;
 import org.jgrapht.graph.Pseudograph;
@@ -32,9 +31,6 @@ import tools.jackson.core.json.JsonFactory;
 
 /** Measures one size in this process and prints one line of numbers. */
 final class OneSize {
-    private static final Set<String> SOLVING = Set.of(
-            "P11", "P13", "P14", "P15", "P16", "P17", "P18", "P19", "P20", "P21", "P23", "P29", "P30", "P31", "P37");
-
     private static final String FILE = "aircraft.json";
     private static final JsonFactory JSON = new JsonFactory();
     private static final double MEGABYTE = 1 << 20;
@@ -200,8 +196,7 @@ final class OneSize {
     private static List<Check> checks() {
         return Catalogue.all().stream()
                 .filter(check -> Boolean.getBoolean("currents")
-                        || !SOLVING.contains(
-                                check.getClass().getAnnotation(CheckInfo.class).code()))
+                        || !check.getClass().getAnnotation(CheckInfo.class).solves())
                 .toList();
     }
 }

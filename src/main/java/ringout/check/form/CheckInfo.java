@@ -27,4 +27,7 @@ public @interface CheckInfo {
 
     /** It asks and never finds: its outcome is a pass or a question. */
     boolean asksOnly() default false;
+
+    /** It solves for currents, which takes much longer than to look at the graph. */
+    boolean solves() default false;
 }

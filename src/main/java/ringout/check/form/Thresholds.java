@@ -231,6 +231,9 @@ public final class Thresholds {
     /** What of a run lies at the units themselves and does not count. */
     public static final Threshold REDUNDANT_NEAR = new Threshold("redundant.near", 100, "mm", "judgement");
 
+    /** How far apart sockets in different zones are still mistaken for each other: what one hand reaches. */
+    public static final Threshold PLUG_NEIGHBOUR = new Threshold("plug.neighbour", 500, "mm", "judgement");
+
     private Thresholds() {}
 
     /** All of them. */
@@ -300,7 +303,8 @@ public final class Thresholds {
                                 COMPASS_MAGNET,
                                 ANTENNA_SATELLITE,
                                 ANTENNA_SAME_BAND,
-                                ANTENNA_COMPASS),
+                                ANTENNA_COMPASS,
+                                PLUG_NEIGHBOUR),
                         InstallationThresholds.all(),
                         RecordThresholds.all())
                 .flatMap(List::stream)

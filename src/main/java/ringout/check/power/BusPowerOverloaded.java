@@ -39,6 +39,7 @@ import ringout.solve.power.LoadFigure;
         name = "bus-power-overloaded",
         severity = Severity.S3,
         since = "0.1",
+        solves = true,
         needs = {
             "average and peak current of each unit fed by the bus",
             "size and length of the bus leads",

@@ -41,6 +41,7 @@ import ringout.solve.power.PowerFlow;
         name = "contact-overloaded",
         severity = Severity.S2,
         since = "0.2",
+        solves = true,
         needs = {"rating of one contact of each supply plug", "average and peak current of each load"})
 public final class ContactOverloaded implements Weighing {
     static final String RATING = "rating of one contact";

@@ -49,6 +49,7 @@ import ringout.solve.power.PackCharge;
         name = "event-overloads-supply",
         severity = Severity.S2,
         since = "0.1",
+        solves = true,
         needs = {
             "current of each load of an event, and how long it lasts",
             "average current of all other loads",

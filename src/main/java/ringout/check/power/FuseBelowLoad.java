@@ -41,6 +41,7 @@ import ringout.solve.power.LoadCase;
         name = "fuse-below-load",
         severity = Severity.S2,
         since = "0.1",
+        solves = true,
         needs = {
             "rating of each fuse inside a unit",
             "average and peak current of each load",

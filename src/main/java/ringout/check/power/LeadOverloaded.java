@@ -40,6 +40,7 @@ import ringout.solve.rating.WireRules;
         name = "lead-overloaded",
         severity = Severity.S2,
         since = "0.2",
+        solves = true,
         needs = {"wire size of each supply lead", "number of loaded wires in its bundle", "average current of each load"
         })
 public final class LeadOverloaded implements Weighing {

@@ -46,6 +46,7 @@ import ringout.solve.power.RegulatorFigure;
         name = "linear-regulator-hot",
         severity = Severity.S3,
         since = "0.1",
+        solves = true,
         needs = {
             "average current of each load",
             "voltage of a full cell",

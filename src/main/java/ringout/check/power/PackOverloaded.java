@@ -44,6 +44,7 @@ import ringout.solve.power.LoadCase;
         name = "pack-overloaded",
         severity = Severity.S2,
         since = "0.1",
+        solves = true,
         needs = {
             "capacity and discharge rate of each pack",
             "continuous and short-time rating of its contacts",

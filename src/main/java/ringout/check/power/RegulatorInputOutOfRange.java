@@ -44,6 +44,7 @@ import ringout.solve.power.PackCharge;
         name = "regulator-input-out-of-range",
         severity = Severity.S1,
         since = "0.1",
+        solves = true,
         needs = {
             "highest input voltage of each regulator",
             "its output voltage, and its dropout or lowest input voltage",

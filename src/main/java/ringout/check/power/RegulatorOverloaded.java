@@ -42,6 +42,7 @@ import ringout.solve.power.LoadCase;
         name = "regulator-overloaded",
         severity = Severity.S2,
         since = "0.1",
+        solves = true,
         needs = {
             "average and peak current of each load",
             "continuous and peak rating of each regulator output",

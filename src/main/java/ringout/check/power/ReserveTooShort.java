@@ -40,6 +40,7 @@ import ringout.solve.power.LoadCase;
         name = "reserve-too-short",
         severity = Severity.S3,
         since = "0.1",
+        solves = true,
         needs = {
             "planned mission time",
             "capacity and nominal voltage of each pack",

@@ -46,6 +46,7 @@ import ringout.solve.rating.WireRules;
         name = "return-share",
         severity = Severity.S3,
         since = "0.2",
+        solves = true,
         needs = {
             "length and wire size of 0V conductors",
             "contact resistance of the main return",

@@ -43,6 +43,7 @@ import ringout.solve.rating.WireRules;
         name = "short-time-heating",
         severity = Severity.S2,
         since = "0.2",
+        solves = true,
         needs = {"wire size of each supply lead", "peak current of each load and how long it lasts"})
 public final class ShortTimeHeating implements Weighing {
     private static final double KELVIN_PER = 4.99e-15;

@@ -45,6 +45,7 @@ import ringout.solve.power.PowerFlow;
         name = "voltage-at-module",
         severity = Severity.S2,
         since = "0.2",
+        solves = true,
         needs = {
             "voltage of an empty cell",
             "resistance of a cell",

@@ -45,6 +45,7 @@ import ringout.solve.rating.WireRules;
         name = "voltage-drop",
         severity = Severity.S3,
         since = "0.2",
+        solves = true,
         needs = {"length and wire size of each supply lead", "average and peak current of each load"})
 public final class VoltageDrop implements Weighing {
     @Override

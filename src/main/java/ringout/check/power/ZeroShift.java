@@ -45,6 +45,7 @@ import ringout.solve.power.PowerFlow;
         name = "zero-shift",
         severity = Severity.S3,
         since = "0.2",
+        solves = true,
         needs = {
             "length and wire size of 0V conductors",
             "contact resistance of the returns",
