@@ -123,8 +123,9 @@ public final class LookAlikes {
         if (sameSocket || sameLead || !near.beside(a.unit(), b.unit())) {
             return;
         }
-        boolean reach = near.reaches(a, b.unit()) & near.reaches(b, a.unit());
-        if (reach && keyFits(one, other)) {
+        boolean there = near.reaches(a, b.unit());
+        boolean back = near.reaches(b, a.unit()); // both are asked, so that what is missing of either is told
+        if (there && back && keyFits(one, other)) {
             MisplugMaker.exchange(at, a, b, words(one)).ifPresent(ways::add);
         }
     }

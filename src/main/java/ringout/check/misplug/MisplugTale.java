@@ -60,10 +60,7 @@ public record MisplugTale(String title, String cure) {
                 .source("tried on a copy of the list, one of each kind")
                 .why(first.worst().map(Finding::why).orElse("it can be plugged wrongly, and nothing shows it"))
                 .meter(first.worst().map(Finding::meter).orElse(""))
-                .fix(
-                        severity == Severity.S3
-                                ? String.join(" and ", first.way().sockets()) + ": " + cure
-                                : cure);
+                .fix(severity == Severity.S3 ? String.join(" and ", first.way().sockets()) + ": " + cure : cure);
         rows(group).forEach(row -> draft.seen(at.aircraft().leads().get(row)));
         return draft;
     }
