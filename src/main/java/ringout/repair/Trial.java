@@ -13,6 +13,7 @@ import ringout.check.Rehearsal;
 import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Gathering;
+import ringout.check.form.Trying;
 import ringout.finding.Finding;
 import ringout.finding.Headline;
 import ringout.finding.Report;
@@ -41,6 +42,11 @@ final class Trial {
         open(report, Set.of()).forEach(openBefore::add);
     }
 
+    /** Whether a headline tells of what could be plugged wrongly, not of a mistake in the list. */
+    static boolean ofTrying(Headline headline) {
+        return check(headline.finding().code()) instanceof Trying;
+    }
+
     /** The mended aircraft, if the edits clear the headline and harm nothing. */
     Optional<Aircraft> mended(List<Edit> edits, Headline headline) {
         return Rehearsal.of(aircraft, edits)
@@ -48,7 +54,6 @@ final class Trial {
                 .map(Rehearsal::aircraft);
     }
 
-    /** Checks that try changes themselves are asked only when it was one of them that found the mistake. */
     private boolean helps(Rehearsal copy, Headline headline, Set<String> fresh) {
         Report alone = copy.review(List.of(check(headline.finding().code())), today);
         return clears(alone, headline)

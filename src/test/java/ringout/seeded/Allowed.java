@@ -62,6 +62,8 @@ final class Allowed {
             Map.entry("S18", Set.of("Pin.inside")),
             // the declared way tells its length; points can only prove that it is longer
             Map.entry("M02", Set.of("RoutePoint.xMm", "RoutePoint.yMm", "RoutePoint.zMm")),
+            // a unit without bands is no radio as far as the list tells; its kind is asked for by other checks
+            Map.entry("M14", Set.of("UnitType.kind")),
             // asks by the pack that joins, not by the step
             Map.entry("B05", Set.of("Step.action", "Step.attribute")));
 

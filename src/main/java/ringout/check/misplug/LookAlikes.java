@@ -20,6 +20,9 @@ public final class LookAlikes {
     public static final String KEY = "key code";
 
     /** Name of a datum it may lack. */
+    public static final String HALF = "pins or sockets";
+
+    /** Name of a datum it may lack. */
     public static final String FAMILY = "plug family";
 
     private final Situation at;
@@ -85,6 +88,10 @@ public final class LookAlikes {
             if (socket.pins().size() > 1) {
                 gaps.add(FAMILY, body.name(wiring));
             }
+            return Optional.empty();
+        }
+        if (socket.half() instanceof Datum.Unknown) {
+            gaps.add(HALF, body.name(wiring));
             return Optional.empty();
         }
         Datum<String> key =

@@ -54,7 +54,7 @@ public record MisplugTale(String title, String cure) {
                 .map(finding -> ", then " + finding.code() + " " + finding.title())
                 .orElse(" without harm");
         Draft draft = Draft.of(severity, title + ": " + first.way().words() + then + more)
-                .about(sockets(group))
+                .about(objects(severity, group))
                 .cause("plugs " + title + " " + severity + (severity == Severity.S3 ? plugs : ""))
                 .sum(plugs + ", " + ways + (ways == 1 ? " way: " : " ways: ") + list(group))
                 .source("tried on a copy of the list, one of each kind")
@@ -63,6 +63,15 @@ public record MisplugTale(String title, String cure) {
                 .fix(severity == Severity.S3 ? String.join(" and ", first.way().sockets()) + ": " + cure : cure);
         rows(group).forEach(row -> draft.seen(at.aircraft().leads().get(row)));
         return draft;
+    }
+
+    /** What burns is told of its sockets; the rest of its kinds of plug, so that it stays the same finding as plugs come and go. */
+    private List<String> objects(Severity severity, List<Tried> group) {
+        return switch (severity) {
+            case S3 -> sockets(group);
+            case S4 -> List.of(title, group.get(0).way().plugs());
+            default -> List.of(title);
+        };
     }
 
     private static List<String> sockets(List<Tried> group) {
