@@ -152,7 +152,7 @@ final class Returns {
         if (!returns.reaches(zero, first)) {
             return false;
         }
-        double width = returns.width(zero, first).high();
+        double width = returns.width(zero, first).low();
         return homes.stream()
                 .allMatch(home -> home == first
                         || (returns.reaches(first, home)
