@@ -49,7 +49,10 @@ public final class RepairSearch {
         if (Trial.ofTrying(headline)) {
             return Optional.empty(); // the list is right as it is: keys and labels keep it from being built wrongly
         }
-        List<Candidate> candidates = Moves.of(new Fault(directory, headline, report.headlines()));
+        List<Headline> mistakes = report.headlines().stream()
+                .filter(other -> !Trial.ofTrying(other))
+                .toList();
+        List<Candidate> candidates = Moves.of(new Fault(directory, headline, mistakes));
         List<Found> found = new ArrayList<>();
         int tried = 0;
         for (Candidate candidate : candidates) {

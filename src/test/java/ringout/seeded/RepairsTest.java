@@ -199,7 +199,14 @@ class RepairsTest {
         fresh.removeAll(ids(before, Severity.S3));
         assertEquals(Set.of(), fresh);
         boolean added = mending.repairs().stream().anyMatch(r -> r.sureness() == Repair.Sureness.TO_BE_COMPLETED);
-        assertTrue(added || after.cannotTell().size() <= before.cannotTell().size());
+        assertTrue(added || undecided(after) <= undecided(before));
+    }
+
+    /** A plug that comes free by a repair may be one whose key nobody gave: that is for who plugs it to see. */
+    private static long undecided(Report report) {
+        return report.cannotTell().stream()
+                .filter(open -> !open.code().equals("M07") && !open.code().equals("M08"))
+                .count();
     }
 
     private static Mending mending(String name) {
