@@ -1,12 +1,11 @@
 package ringout.check.installation;
 
 import java.util.HashMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import ringout.graph.Wire;
-import ringout.model.Datum;
+import ringout.graph.wire.WireColour;
 import ringout.model.Pin;
 
 /** Colours of conductors as lists write them: {@code 1=RD 2=BK}, letters by IEC 60757, the main colour first. */
@@ -17,7 +16,7 @@ final class Colours {
 
     private static final int TWO = 2;
 
-    /** Main colours by contact, of each text met. */
+    /** Colours by contact, of each text met. */
     private final Map<String, Map<String, String>> read = new HashMap<>();
 
     /** Whether a word begins with colour letters. */
@@ -27,10 +26,7 @@ final class Colours {
 
     /** The main colour of a conductor, "" when it is told but not with letters, nothing when it is not told. */
     Optional<String> of(Wire wire, Pin from) {
-        Datum<String> own = wire.own().map(conductor -> conductor.colour()).orElse(Datum.notAsked());
-        return own.isKnown()
-                ? own.known().map(text -> main(text.strip().toUpperCase(Locale.ROOT)))
-                : listed(wire, from);
+        return WireColour.own(wire).or(() -> listed(wire, from)).map(Colours::main);
     }
 
     private static String main(String word) {
@@ -38,28 +34,9 @@ final class Colours {
     }
 
     private Optional<String> listed(Wire wire, Pin from) {
-        if (!wire.lead().colours().isKnown()) {
-            return Optional.empty();
-        }
-        Map<String, String> byPin = read.computeIfAbsent(wire.lead().colours().or(""), Colours::read);
-        String word = byPin.get(from.number());
-        if (word == null) {
-            word = byPin.get(from.number().toUpperCase(Locale.ROOT));
-        }
-        if (word == null && from.name().isKnown()) {
-            word = byPin.get(from.name().or("").toUpperCase(Locale.ROOT));
-        }
-        return Optional.ofNullable(word);
-    }
-
-    private static Map<String, String> read(String text) {
-        Map<String, String> byPin = new HashMap<>();
-        for (String word : text.toUpperCase(Locale.ROOT).split("[\\s;,]+", -1)) {
-            int sign = word.indexOf('=');
-            if (sign > 0) {
-                byPin.put(word.substring(0, sign), main(word.substring(sign + 1)));
-            }
-        }
-        return byPin;
+        return wire.lead()
+                .colours()
+                .known()
+                .flatMap(text -> WireColour.of(read.computeIfAbsent(text, WireColour::byPin), from));
     }
 }

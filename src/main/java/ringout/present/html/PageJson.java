@@ -166,6 +166,8 @@ final class PageJson {
         json.writeBooleanProperty("mated", pull.mated());
         words("dark", pull.dark());
         words("cut", pull.cut());
+        words("motors", pull.motors());
+        words("functions", pull.functions());
         json.writeArrayPropertyStart("changes");
         pull.changes().forEach(change -> {
             json.writeStartArray();

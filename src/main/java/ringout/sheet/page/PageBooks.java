@@ -64,7 +64,7 @@ public final class PageBooks {
     }
 
     private static PageWire wire(Wiring wiring, Wire wire) {
-        Optional<PinRole> role = wiring.role(wire.fromPin()).or(() -> wiring.role(wire.toPin()));
+        Optional<PinRole> role = telling(wiring, wire.fromPin()).or(() -> telling(wiring, wire.toPin()));
         String leg = role.filter(PinRole.CAN_H::equals).map(high -> "H").orElse("");
         leg = role.filter(PinRole.CAN_L::equals).map(low -> "L").orElse(leg);
         return new PageWire(
@@ -72,9 +72,14 @@ public final class PageBooks {
                 wiring.name(wire.fromPin()),
                 wiring.name(wire.toPin()),
                 leg,
-                role.filter(known -> known != PinRole.NONE).map(PinRole::word).orElse(""),
+                role.map(PinRole::word).orElse(""),
                 facts(wiring, wire),
                 wire.lead().note().or(""));
+    }
+
+    /** What a pin carries, when it tells: a point of a board does not. */
+    private static Optional<PinRole> telling(Wiring wiring, int pin) {
+        return wiring.role(pin).filter(role -> role != PinRole.NONE && role != PinRole.PASSIVE);
     }
 
     private static List<String> facts(Wiring wiring, Wire wire) {

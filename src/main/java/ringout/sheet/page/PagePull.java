@@ -8,7 +8,15 @@ import ringout.solve.meter.BusPull;
  *
  * @param mated whether it is mated in this state
  * @param dark units that lose their supply
- * @param cut bus members that no longer reach the rest of their bus
+ * @param cut bus members that the flight controller no longer reaches
+ * @param motors motors that stop
+ * @param functions listed functions of the aircraft that stop
  * @param changes bus readings that change, power off
  */
-public record PagePull(boolean mated, List<String> dark, List<String> cut, List<BusPull.Effect> changes) {}
+public record PagePull(
+        boolean mated,
+        List<String> dark,
+        List<String> cut,
+        List<String> motors,
+        List<String> functions,
+        List<BusPull.Effect> changes) {}

@@ -1,35 +1,50 @@
 package ringout.sheet.page;
 
 import java.util.ArrayList;
-import java.util.BitSet;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import ringout.graph.Circuit;
 import ringout.graph.Wiring;
-import ringout.graph.bus.BusHub;
-import ringout.graph.bus.BusSegment;
-import ringout.graph.bus.Buses;
-import ringout.graph.power.Consumer;
-import ringout.graph.power.PowerGraph;
+import ringout.graph.loss.BusLoss;
+import ringout.graph.loss.Items;
+import ringout.graph.loss.LossTable;
+import ringout.graph.loss.RotorLoss;
+import ringout.graph.loss.SupplyLoss;
 import ringout.solve.meter.BusPull;
-import ringout.solve.meter.OhmsQuestion;
 import ringout.solve.meter.Reading;
 
-/** What every plug of one state takes with it when it is pulled. */
+/** What every plug of one state takes with it when it is pulled: the loss table, plug by plug. */
 final class Pulls {
     private final Circuit circuit;
     private final Wiring wiring;
     private final BusPull readings;
-    private final BitSet lit;
+    private final Map<Integer, List<String>> dark = new HashMap<>();
+    private final Map<Integer, List<String>> cut = new HashMap<>();
+    private final Map<Integer, List<String>> motors = new HashMap<>();
+    private final Map<Integer, List<String>> functions = new HashMap<>();
 
     private Pulls(Circuit circuit) {
         this.circuit = circuit;
         wiring = circuit.wiring();
         readings = BusPull.of(circuit);
-        lit = supplied(circuit);
+        for (int unit = 0; unit < wiring.directory().count(); unit++) {
+            String name = wiring.directory().name(unit);
+            SupplyLoss.of(circuit).of(unit).ifPresent(items -> items.forEach(item -> note(dark, item, name)));
+        }
+        BusLoss.of(circuit)
+                .byUnit()
+                .forEach((unit, items) ->
+                        items.forEach(item -> note(cut, item, wiring.directory().name(unit))));
+        RotorLoss rotors = RotorLoss.of(circuit);
+        rotors.byItem()
+                .forEach((item, places) -> places.forEach(place -> note(
+                        motors, item, rotors.driven().get(place).drive().motor().ref())));
+        LossTable.of(circuit).lines().forEach(line -> functions.put(line.item().index(), line.functionNames()));
+    }
+
+    private static void note(Map<Integer, List<String>> by, int item, String lost) {
+        by.computeIfAbsent(item, key -> new ArrayList<>()).add(lost);
     }
 
     static Pulls of(Circuit circuit) {
@@ -48,16 +63,15 @@ final class Pulls {
 
     private PagePull pull(PageBooks.PlugPlace place) {
         if (!mated(place)) {
-            return new PagePull(false, List.of(), List.of(), List.of());
+            return new PagePull(false, List.of(), List.of(), List.of(), List.of(), List.of());
         }
-        String name = wiring.plugName(place.unit(), place.plug());
-        Circuit without = Circuit.of(wiring, OhmsQuestion.pulled(circuit.state(), List.of(name)));
-        BitSet dark = (BitSet) lit.clone();
-        dark.andNot(supplied(without));
+        int item = Items.of(circuit).plug(place.unit(), place.plug());
         return new PagePull(
                 true,
-                dark.stream().mapToObj(wiring.directory()::name).toList(),
-                cut(without),
+                dark.getOrDefault(item, List.of()),
+                cut.getOrDefault(item, List.of()),
+                motors.getOrDefault(item, List.of()),
+                functions.getOrDefault(item, List.of()),
                 readings.effects(place.unit(), place.plug()));
     }
 
@@ -72,49 +86,5 @@ final class Pulls {
             }
         }
         return false;
-    }
-
-    /** Units of which some supply input is fed. */
-    private static BitSet supplied(Circuit circuit) {
-        PowerGraph power = PowerGraph.of(circuit);
-        BitSet units = new BitSet();
-        for (Consumer consumer : power.consumers()) {
-            if (circuit.aboard(consumer.unit()) && power.fed(consumer.plus())) {
-                units.set(consumer.unit());
-            }
-        }
-        return units;
-    }
-
-    /** Members that are left in a smaller piece of what was one bus. */
-    private List<String> cut(Circuit without) {
-        Buses before = Buses.of(circuit);
-        Buses after = Buses.of(without);
-        List<String> names = new ArrayList<>();
-        for (BusSegment segment : before.segments()) {
-            if (segment.wired()) {
-                names.addAll(cut(before.nodes(segment), after));
-            }
-        }
-        return names;
-    }
-
-    private List<String> cut(List<BusHub> members, Buses after) {
-        Map<Optional<BusSegment>, List<String>> pieces = new LinkedHashMap<>();
-        for (BusHub member : members) {
-            pieces.computeIfAbsent(now(member, after), piece -> new ArrayList<>())
-                    .add(wiring.directory().name(member.unit()));
-        }
-        List<List<String>> bySize = new ArrayList<>(pieces.values());
-        bySize.sort(Comparator.comparingInt(piece -> -piece.size()));
-        return bySize.stream().skip(1).flatMap(List::stream).toList();
-    }
-
-    /** The pieces of copper are numbered anew in another circuit; units and ports keep their names. */
-    private static Optional<BusSegment> now(BusHub member, Buses after) {
-        return after.hubs().stream()
-                .filter(hub -> hub.unit() == member.unit() && hub.port().equals(member.port()))
-                .findFirst()
-                .map(after::segment);
     }
 }

@@ -46,8 +46,13 @@ function plugDetail(chosen) {
   pair(facts, "Leads", [...new Set(plug.wires.map(i => data.wires[i].lead))].join(", "));
   if (!pull.mated) pair(facts, "Pulled", "not mated in state " + state().name);
   else {
-    pair(facts, "Pulled, this dies", pull.dark.length ? pull.dark.join(", ") + " (no supply)" : "nothing loses its supply");
-    pair(facts, "Cut off from its bus", pull.cut.join(", "));
+    const lost = [...pull.dark, ...pull.cut, ...pull.motors, ...pull.functions].length;
+    pair(facts, "Pulled, no supply", pull.dark.join(", "));
+    pair(facts, "Cut off from the controller's bus", pull.cut.join(", "));
+    pair(facts, "Motors that stop", pull.motors.join(", "));
+    pair(facts, "Functions that stop", pull.functions.join("; "));
+    if (!lost) pair(facts, "Pulled", "no supply, bus member, motor or listed function is lost");
+    pair(facts, "Its wires carry", [...new Set(plug.wires.map(i => data.wires[i].carries).filter(Boolean))].join(", ") + ": what comes by them stops");
     pair(facts, "H to L", state().buses[plug.name] ? state().buses[plug.name] + " here, mated" : "");
   }
   const parts = [make("h2", {textContent: "Plug " + plug.name}), facts];

@@ -47,7 +47,7 @@ function light() {
   const chosen = now.chosen;
   const net = chosen && chosen.kind === "wire" ? state().netOf[chosen.wire] : -1;
   const pull = chosen && chosen.kind === "plug" ? state().pulls[chosen.plug] : null;
-  const lost = new Set(pull ? [...pull.dark, ...pull.cut] : []);
+  const lost = new Set(pull ? [...pull.dark, ...pull.cut, ...pull.motors] : []);
   const places = new Set(chosen && chosen.kind === "finding" ? data.findings[chosen.finding].leads : []);
   const gone = new Set(state().absent);
   let any = false;

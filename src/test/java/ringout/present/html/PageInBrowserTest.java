@@ -84,7 +84,7 @@ class PageInBrowserTest {
             browser.click("#list button[data-key^='plug=']");
             String told = browser.text("#detail");
             assertTrue(told.contains("Plug LOG-C1"), told);
-            assertTrue(told.contains("GMC, LOG"), told);
+            assertTrue(told.contains("LOG, GMC"), told);
             assertTrue(told.contains("FC-C2 59.6 ohm (58.7 to 60.4 ohm) 11"), told);
             assertEquals(1, browser.all("g.plug.here").size());
         }
@@ -95,7 +95,10 @@ class PageInBrowserTest {
         try (Browser browser = new Browser(1366, 850).open(page)) {
             browser.run("choose({kind: 'plug', plug: byPlug.get('RG12-O3')})");
             String told = browser.text("#detail");
-            assertTrue(told.contains("(no supply)"), told);
+            assertTrue(told.contains("Pulled, no supply"), told);
+            browser.run("choose({kind: 'plug', plug: byPlug.get('PDB-O2')})");
+            told = browser.text("#detail").replace("\n", " ");
+            assertTrue(told.contains("Motors that stop MOT2"), told);
         }
     }
 
