@@ -4,9 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import ringout.draw.ink.StyledSheet;
-import ringout.draw.tree.TreeDrawing;
 import ringout.draw.wiring.WiringDrawing;
 import ringout.finding.Report;
 import ringout.graph.Circuit;
@@ -40,6 +38,14 @@ public final class SheetSet {
      */
     public record Numbered(Kind kind, String name, StyledSheet sheet) {}
 
+    /** A sheet whose number is not known yet. */
+    private record Pending(Kind kind, String name, Numbering sheet) {}
+
+    /** Draws a sheet as number n of m. */
+    private interface Numbering {
+        StyledSheet numbered(int sheet, int sheets);
+    }
+
     private SheetSet() {}
 
     /**
@@ -49,25 +55,32 @@ public final class SheetSet {
      * @param hash of the data, printed on every sheet
      */
     public static List<Numbered> of(Circuit circuit, Report report, String hash) {
+        List<Pending> set = new ArrayList<>();
         List<WiringDrawing.Fits> wiring = inParts(WiringSheets.of(circuit, report, hash));
-        List<BusSheets.Named> buses = BusSheets.of(circuit, report, hash);
-        Optional<TreeDrawing.Fits> power = TreeSheets.power(circuit, report, hash);
-        Optional<TreeDrawing.Fits> back = TreeSheets.returns(circuit, report, hash);
-        int all = wiring.size() + buses.size() + (power.isPresent() ? 1 : 0) + (back.isPresent() ? 1 : 0);
-        List<Numbered> sheets = new ArrayList<>();
         for (int i = 0; i < wiring.size(); i++) {
             String name = String.format(Locale.ROOT, "wiring-%02d", i + 1);
-            sheets.add(new Numbered(
-                    Kind.WIRING, name, wiring.get(i).numbered(i + 1, all).sheet()));
+            WiringDrawing.Fits fits = wiring.get(i);
+            set.add(new Pending(Kind.WIRING, name, (n, m) -> fits.numbered(n, m).sheet()));
         }
-        for (BusSheets.Named bus : buses) {
-            StyledSheet sheet = bus.drawing().numbered(sheets.size() + 1, all).sheet();
-            sheets.add(new Numbered(Kind.BUS, bus.name(), sheet));
+        BusSheets.of(circuit, report, hash)
+                .forEach(bus -> set.add(new Pending(Kind.BUS, bus.name(), (n, m) -> bus.drawing()
+                        .numbered(n, m)
+                        .sheet())));
+        TreeSheets.power(circuit, report, hash)
+                .ifPresent(tree -> set.add(new Pending(Kind.POWER, "power", (n, m) -> tree.numbered(n, m)
+                        .sheet())));
+        TreeSheets.returns(circuit, report, hash)
+                .ifPresent(tree -> set.add(new Pending(Kind.RETURN, "return", (n, m) -> tree.numbered(n, m)
+                        .sheet())));
+        return numbered(set);
+    }
+
+    private static List<Numbered> numbered(List<Pending> set) {
+        List<Numbered> sheets = new ArrayList<>();
+        for (Pending one : set) {
+            int number = sheets.size() + 1;
+            sheets.add(new Numbered(one.kind(), one.name(), one.sheet().numbered(number, set.size())));
         }
-        power.ifPresent(tree -> sheets.add(new Numbered(
-                Kind.POWER, "power", tree.numbered(sheets.size() + 1, all).sheet())));
-        back.ifPresent(tree -> sheets.add(new Numbered(
-                Kind.RETURN, "return", tree.numbered(sheets.size() + 1, all).sheet())));
         return sheets;
     }
 
