@@ -63,15 +63,16 @@ public final class SheetSet {
             set.add(new Pending(Kind.WIRING, name, (n, m) -> fits.numbered(n, m).sheet()));
         }
         BusSheets.of(circuit, report, hash)
-                .forEach(bus -> set.add(new Pending(Kind.BUS, bus.name(), (n, m) -> bus.drawing()
-                        .numbered(n, m)
-                        .sheet())));
+                .forEach(bus -> set.add(new Pending(
+                        Kind.BUS,
+                        bus.name(),
+                        (n, m) -> bus.drawing().numbered(n, m).sheet())));
         TreeSheets.power(circuit, report, hash)
-                .ifPresent(tree -> set.add(new Pending(Kind.POWER, "power", (n, m) -> tree.numbered(n, m)
-                        .sheet())));
+                .ifPresent(tree -> set.add(new Pending(
+                        Kind.POWER, "power", (n, m) -> tree.numbered(n, m).sheet())));
         TreeSheets.returns(circuit, report, hash)
-                .ifPresent(tree -> set.add(new Pending(Kind.RETURN, "return", (n, m) -> tree.numbered(n, m)
-                        .sheet())));
+                .ifPresent(tree -> set.add(new Pending(
+                        Kind.RETURN, "return", (n, m) -> tree.numbered(n, m).sheet())));
         return numbered(set);
     }
 
