@@ -28,7 +28,9 @@ public record AsBuilt(
         @Doc("planned tests") List<PlannedTest> tests,
         @Doc("what the meter said") List<Reading> readings,
         @Doc("meters") List<Instrument> instruments,
+        @Doc("ticks at the ends of leads") List<Tick> ticks,
         @Doc("signatures") List<Signature> signatures,
+        @Doc("who the initials stand for") List<Signer> signers,
         @Doc("photos by file and hash") List<Photo> photos,
         @Doc("changes with reason") List<Change> changes,
 

@@ -16,4 +16,9 @@ public record Reading(
         @Doc("instrument") Datum<String> instrument,
         @Doc("who") Datum<String> by,
         @Doc("when") Datum<String> date,
-        @Doc("flight hours then") Datum<Double> flightHours) {}
+        @Doc("flight hours then") Datum<Double> flightHours,
+
+        @Doc("mark of the list it was read against, first eight digits")
+        Datum<String> revision,
+
+        @Doc("free remark") Datum<String> note) {}

@@ -8,4 +8,9 @@ public record Signature(
         @Doc("what is signed") String item,
         @Doc("made, inspected, released") Datum<String> role,
         @Doc("who") Datum<String> by,
-        @Doc("when") Datum<String> date) {}
+        @Doc("when") Datum<String> date,
+
+        @Doc("mark of the list it was signed against, first eight digits")
+        Datum<String> revision,
+
+        @Doc("page it was signed on") Datum<String> page) {}

@@ -37,17 +37,26 @@ final class RowReader {
         int count = count(row);
         for (int i = 0; i < count; i++) {
             List<String> texts = texts(row, i, count);
-            Bag bag = new Bag(table.shape(), Span.row(file, row.number()));
             Bag parent = parent(aircraft, texts, row.number());
             if (parent != null) {
-                Slot list = table.levels().get(table.levels().size() - 1).slot();
-                parent.children(list).add(bag);
+                Bag bag = added(parent, Span.row(file, row.number()));
                 for (Column column : columns) {
                     cell(bag, column, texts.get(column.index()), column.cell(file, row.number()));
                 }
                 ends(bag, texts);
             }
         }
+    }
+
+    /** The record of a row: one more of a list, or the only one of what the row belongs to. */
+    private Bag added(Bag parent, Span at) {
+        Slot last = table.levels().get(table.levels().size() - 1).slot();
+        if (last.kind() == Slot.Kind.RECORD) {
+            return parent.child(last);
+        }
+        Bag bag = new Bag(table.shape(), at);
+        parent.children(last).add(bag);
+        return bag;
     }
 
     /** How many records a row makes: ranges in its ends, its key and the records it belongs to must go in step. */

@@ -43,8 +43,20 @@ public record Table(String name, List<Level> levels) {
             table("rotors", "airframe/rotors"),
             table("covers", "airframe/covers"),
             table("zones", "airframe/zones"),
-            table("readings", "record/readings"),
+            table("as-read", "units:unit/asRead"),
+            table("found", "record/found"),
+            table("baseline", "record/baseline"),
             table("steps", "record/steps"),
+            table("tests", "record/tests"),
+            table("readings", "record/readings"),
+            table("instruments", "record/instruments"),
+            table("ticks", "record/ticks"),
+            table("signatures", "record/signatures"),
+            table("signers", "record/signers"),
+            table("photos", "record/photos"),
+            table("changes", "record/changes"),
+            table("torques", "record/torques"),
+            table("bom", "record/bom"),
             table("waivers", "waivers"));
 
     /** The from-to list. */
