@@ -27,8 +27,8 @@ import ringout.model.shape.Slot;
  */
 public final class Canonical {
     /** Lists whose order is part of what they say. */
-    private static final Set<String> IN_ORDER = Set.of(
-            "Aircraft.states", "AircraftFunction.chain", "Airframe.plugOrder", "Lead.route", "AsBuilt.steps");
+    private static final Set<String> IN_ORDER =
+            Set.of("Aircraft.states", "AircraftFunction.chain", "Airframe.plugOrder", "Lead.route", "AsBuilt.steps");
 
     private static final Set<String> NEVER = Set.of("Aircraft.library");
 

@@ -21,18 +21,25 @@ class RecordTablesTest {
             .with("leads.csv", "id,from,to,length\nW68,LOG-C2,GN1-C1,450\n")
             .with("types.csv", "name\nLOGGER\nGNSS\n")
             .with("As read.csv", "unit;s/n;fw;node id;when\nLOG;0042;2.2;31;2026-03-01\nGN1;A7;4.4;?;2026-03-01\n")
-            .with("as fitted.csv", "lead,column,is,decided,initials,day\n"
-                    + "W68,length,462 mm,accept,KB,2026-03-01\nW68,colour,GY for WH,accept,KB,2026-03-01\n")
-            .with("measurements.csv", "between,what,reading,low,high,meter,initials,when\n"
-                    + "LOG-C2-2 GN1-C1-2,ohm,\"0,12\",0,\"0,5\",DMM 2,KB,2026-03-01\n")
+            .with(
+                    "as fitted.csv",
+                    "lead,column,is,decided,initials,day\n"
+                            + "W68,length,462 mm,accept,KB,2026-03-01\nW68,colour,GY for WH,accept,KB,2026-03-01\n")
+            .with(
+                    "measurements.csv",
+                    "between,what,reading,low,high,meter,initials,when\n"
+                            + "LOG-C2-2 GN1-C1-2,ohm,\"0,12\",0,\"0,5\",DMM 2,KB,2026-03-01\n")
             .with("meters.csv", "meter,calibrated until\nDMM 2,2026-09-30\n")
-            .with("ticks.csv", "wire,end,tick,initials,day,mark\nW68,from,made,KB,2026-03-01,0a1b2c3d\n"
-                    + "\",to,\",\",\",\"\n")
+            .with(
+                    "ticks.csv",
+                    "wire,end,tick,initials,day,mark\nW68,from,made,KB,2026-03-01,0a1b2c3d\n" + "\",to,\",\",\",\"\n")
             .with("sign off.csv", "object,as,initials,day\nW68,made,KB,2026-03-01\nW68,inspected,TO,2026-03-02\n")
             .with("initials.csv", "initials,name,licence\nKB,K. Builder,\"no. 17\"\nTO,T. Other,\n")
             .with("photos.csv", "object,file name,sha-256,initials,when\nLOG,log.jpg,ab12,KB,2026-03-01\n")
-            .with("changes.csv", "no,description,rows,why,who,when,retest,signatures that lapse\n"
-                    + "C1,longer by one loop,W68,the clamp sits lower than drawn,KB,2026-03-01,T4,W68 inspected;\n");
+            .with(
+                    "changes.csv",
+                    "no,description,rows,why,who,when,retest,signatures that lapse\n"
+                            + "C1,longer by one loop,W68,the clamp sits lower than drawn,KB,2026-03-01,T4,W68 inspected;\n");
 
     @Test
     void everyTableIsRead() {
@@ -42,7 +49,8 @@ class RecordTablesTest {
         Unit log = read.aircraft().units().get(0);
         assertEquals("0042", log.asRead().serial().or(""));
         assertEquals(31, log.asRead().address().or(0));
-        assertEquals("marked ?", read.aircraft().units().get(1).asRead().address().absence());
+        assertEquals(
+                "marked ?", read.aircraft().units().get(1).asRead().address().absence());
         assertEquals("462 mm", record.found().get(0).value().or(""));
         assertEquals("accept", record.found().get(1).decision().or(""));
         assertEquals(0.12, record.readings().get(0).value().or(0.0));
@@ -54,7 +62,9 @@ class RecordTablesTest {
         assertEquals("K. Builder", record.signers().get(0).fullName().or(""));
         assertEquals("ab12", record.photos().get(0).hash().or(""));
         assertEquals(List.of("W68 inspected"), record.changes().get(0).lapses());
-        assertEquals("the clamp sits lower than drawn", record.changes().get(0).reason().or(""));
+        assertEquals(
+                "the clamp sits lower than drawn",
+                record.changes().get(0).reason().or(""));
     }
 
     @Test
