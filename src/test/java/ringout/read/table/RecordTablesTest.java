@@ -23,23 +23,34 @@ class RecordTablesTest {
             .with("As read.csv", "unit;s/n;fw;node id;when\nLOG;0042;2.2;31;2026-03-01\nGN1;A7;4.4;?;2026-03-01\n")
             .with(
                     "as fitted.csv",
-                    "lead,column,is,decided,initials,day\n"
-                            + "W68,length,462 mm,accept,KB,2026-03-01\nW68,colour,GY for WH,accept,KB,2026-03-01\n")
+                    """
+                    lead,column,is,decided,initials,day
+                    W68,length,462 mm,accept,KB,2026-03-01
+                    W68,colour,GY for WH,accept,KB,2026-03-01
+                    """)
             .with(
                     "measurements.csv",
-                    "between,what,reading,low,high,meter,initials,when\n"
-                            + "LOG-C2-2 GN1-C1-2,ohm,\"0,12\",0,\"0,5\",DMM 2,KB,2026-03-01\n")
+                    """
+                    between,what,reading,low,high,meter,initials,when
+                    LOG-C2-2 GN1-C1-2,ohm,"0,12",0,"0,5",DMM 2,KB,2026-03-01
+                    """)
             .with("meters.csv", "meter,calibrated until\nDMM 2,2026-09-30\n")
             .with(
                     "ticks.csv",
-                    "wire,end,tick,initials,day,mark\nW68,from,made,KB,2026-03-01,0a1b2c3d\n" + "\",to,\",\",\",\"\n")
+                    """
+                    wire,end,tick,initials,day,mark
+                    W68,from,made,KB,2026-03-01,0a1b2c3d
+                    ",to,",",","
+                    """)
             .with("sign off.csv", "object,as,initials,day\nW68,made,KB,2026-03-01\nW68,inspected,TO,2026-03-02\n")
             .with("initials.csv", "initials,name,licence\nKB,K. Builder,\"no. 17\"\nTO,T. Other,\n")
             .with("photos.csv", "object,file name,sha-256,initials,when\nLOG,log.jpg,ab12,KB,2026-03-01\n")
             .with(
                     "changes.csv",
-                    "no,description,rows,why,who,when,retest,signatures that lapse\n"
-                            + "C1,longer by one loop,W68,the clamp sits lower than drawn,KB,2026-03-01,T4,W68 inspected;\n");
+                    """
+                    no,description,rows,why,who,when,retest,signatures that lapse
+                    C1,longer by one loop,W68,the clamp sits lower than drawn,KB,2026-03-01,T4,W68 inspected;
+                    """);
 
     @Test
     void everyTableIsRead() {
@@ -72,8 +83,11 @@ class RecordTablesTest {
         Aircraft aircraft = AircraftReader.read(TABLES).aircraft();
         Map<String, String> files = AircraftTables.of(aircraft);
         assertEquals(
-                "lead,end,what,by,date,revision\nW68,from,made,KB,2026-03-01,0a1b2c3d\n"
-                        + "W68,to,made,KB,2026-03-01,0a1b2c3d\n",
+                """
+                    lead,end,what,by,date,revision
+                    W68,from,made,KB,2026-03-01,0a1b2c3d
+                    W68,to,made,KB,2026-03-01,0a1b2c3d
+                    """,
                 files.get("ticks.csv"));
         MemoryFolder again = MemoryFolder.named("tail 03");
         for (Map.Entry<String, String> file : files.entrySet()) {
