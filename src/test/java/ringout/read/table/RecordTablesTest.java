@@ -21,23 +21,17 @@ class RecordTablesTest {
             .with("leads.csv", "id,from,to,length\nW68,LOG-C2,GN1-C1,450\n")
             .with("types.csv", "name\nLOGGER\nGNSS\n")
             .with("As read.csv", "unit;s/n;fw;node id;when\nLOG;0042;2.2;31;2026-03-01\nGN1;A7;4.4;?;2026-03-01\n")
-            .with(
-                    "as fitted.csv",
-                    """
+            .with("as fitted.csv", """
                     lead,column,is,decided,initials,day
                     W68,length,462 mm,accept,KB,2026-03-01
                     W68,colour,GY for WH,accept,KB,2026-03-01
                     """)
-            .with(
-                    "measurements.csv",
-                    """
+            .with("measurements.csv", """
                     between,what,reading,low,high,meter,initials,when
                     LOG-C2-2 GN1-C1-2,ohm,"0,12",0,"0,5",DMM 2,KB,2026-03-01
                     """)
             .with("meters.csv", "meter,calibrated until\nDMM 2,2026-09-30\n")
-            .with(
-                    "ticks.csv",
-                    """
+            .with("ticks.csv", """
                     wire,end,tick,initials,day,mark
                     W68,from,made,KB,2026-03-01,0a1b2c3d
                     ",to,",",","
@@ -45,9 +39,7 @@ class RecordTablesTest {
             .with("sign off.csv", "object,as,initials,day\nW68,made,KB,2026-03-01\nW68,inspected,TO,2026-03-02\n")
             .with("initials.csv", "initials,name,licence\nKB,K. Builder,\"no. 17\"\nTO,T. Other,\n")
             .with("photos.csv", "object,file name,sha-256,initials,when\nLOG,log.jpg,ab12,KB,2026-03-01\n")
-            .with(
-                    "changes.csv",
-                    """
+            .with("changes.csv", """
                     no,description,rows,why,who,when,retest,signatures that lapse
                     C1,longer by one loop,W68,the clamp sits lower than drawn,KB,2026-03-01,T4,W68 inspected;
                     """);
@@ -82,13 +74,11 @@ class RecordTablesTest {
     void theyComeBackTheSame() {
         Aircraft aircraft = AircraftReader.read(TABLES).aircraft();
         Map<String, String> files = AircraftTables.of(aircraft);
-        assertEquals(
-                """
+        assertEquals("""
                     lead,end,what,by,date,revision
                     W68,from,made,KB,2026-03-01,0a1b2c3d
                     W68,to,made,KB,2026-03-01,0a1b2c3d
-                    """,
-                files.get("ticks.csv"));
+                    """, files.get("ticks.csv"));
         MemoryFolder again = MemoryFolder.named("tail 03");
         for (Map.Entry<String, String> file : files.entrySet()) {
             again = again.with(file.getKey(), file.getValue());
