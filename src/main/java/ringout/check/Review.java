@@ -1,6 +1,8 @@
 package ringout.check;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,6 +16,7 @@ import ringout.check.form.CheckInfo;
 import ringout.check.form.Gathering;
 import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
+import ringout.check.form.Sound;
 import ringout.check.form.Trying;
 import ringout.check.form.Weighing;
 import ringout.check.open.OpenData;
@@ -255,9 +258,24 @@ public final class Review {
             Outcomes out = new Outcomes(check.getClass(), situation.state());
             check.look(situation, out);
             note(check, out.hasLooked());
-            out.findings().forEach(this::add);
+            out.findings().forEach(finding -> add(check instanceof Sound ? consequence(finding) : finding));
             out.cannotTell().forEach(this::add);
         }
+    }
+
+    /**
+     * A finding that presumes a sound supply, tied to the one that explains why the supply is not. What is left of it is a
+     * headline once that one is cleared, and nothing may be powered before.
+     */
+    private Finding consequence(Finding finding) {
+        return findings.values().stream()
+                .filter(cause -> cause.severity() == Severity.S1 && cause.explains().contains(finding.code()))
+                .filter(cause -> cause.states().stream().anyMatch(finding.states()::contains))
+                .min(Comparator.comparing((Finding cause) -> Collections.disjoint(cause.causes(), finding.causes()))
+                        .thenComparing(Finding::code)
+                        .thenComparing(Finding::id))
+                .map(cause -> finding.causedBy(new TreeSet<>(cause.causes()).first()))
+                .orElse(finding);
     }
 
     private void note(Check check, boolean saw) {

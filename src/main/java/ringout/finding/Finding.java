@@ -2,6 +2,7 @@ package ringout.finding;
 
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * Something wrong, found by one check.
@@ -37,4 +38,26 @@ public record Finding(
         String fix,
         List<Sketch> sketches,
         Set<String> causes,
-        Set<String> explains) {}
+        Set<String> explains) {
+    /** The same with one more cause. */
+    public Finding causedBy(String token) {
+        Set<String> more = new TreeSet<>(causes);
+        more.add(token);
+        return new Finding(
+                id,
+                code,
+                name,
+                severity,
+                title,
+                objects,
+                states,
+                at,
+                evidence,
+                why,
+                meter,
+                fix,
+                sketches,
+                Set.copyOf(more),
+                explains);
+    }
+}

@@ -207,7 +207,7 @@ final class BusFaults {
 
     /** Beyond the limit of the slowest rate there is. */
     private static Optional<Fault> trunk(Place place) {
-        return place.lead(CHAINS)
+        return place.lead(lead -> !Place.has(lead, "V"), CHAINS)
                 .map(lead -> Fault.of(
                         "trunk",
                         "T11",

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import ringout.model.Aircraft;
 import ringout.model.BusKind;
@@ -48,7 +49,7 @@ record Craft(long seed, Aircraft aircraft, List<Joined> leads) {
         return random.nextBoolean() ? craft : new Craft(seed, craft.with(craft.states(random)), craft.leads());
     }
 
-    /** What the maker of shapes leaves out: messages, the step that compares packs; and no places at odds with lengths. */
+    /** What the maker of shapes leaves out: messages, the mission, what isolates the packs, the step that compares packs; and no places at odds with lengths. */
     private List<String> rest() {
         List<String> lines = new ArrayList<>();
         aircraft.buses().stream()
@@ -61,6 +62,10 @@ record Craft(long seed, Aircraft aircraft, List<Joined> leads) {
                 lines.add("clear units[" + quoted(unit.ref()) + "]." + axis + "Mm");
             }
         });
+        lines.add("set airframe.missionMin 8");
+        lines.add("set airframe.missionReserveMin 2");
+        lines.add("set airframe.isolator "
+                + tagged("pack plus").stream().map(this::packPlug).collect(Collectors.joining("; ", "", ";")));
         List<String> packs = units(unit -> isPack(unit.ref())).stream()
                 .map(Unit::ref)
                 .map(Craft::quoted)
@@ -99,10 +104,13 @@ record Craft(long seed, Aircraft aircraft, List<Joined> leads) {
             lines.add("set units[" + quoted(unit) + "].removable yes");
             lines.add("add states {\"name\": \"payload off\", \"absent\": [" + quoted(unit) + "]}");
         }
-        Joined plus = tagged("pack plus").get(0);
-        String pack = isPack(plus.from()) ? plus.from() + "-" + plus.fromPlug() : plus.to() + "-" + plus.toPlug();
+        String pack = packPlug(tagged("pack plus").get(0));
         lines.add("add states {\"name\": \"pack open\", \"pulled\": [" + quoted(pack) + "], \"bench\": true}");
         return lines;
+    }
+
+    private String packPlug(Joined plus) {
+        return isPack(plus.from()) ? plus.from() + "-" + plus.fromPlug() : plus.to() + "-" + plus.toPlug();
     }
 
     private boolean isPack(String ref) {

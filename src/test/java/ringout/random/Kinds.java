@@ -13,6 +13,7 @@ final class Kinds {
                         SettingFaults.all(),
                         OutputFaults.all(),
                         PowerFaults.all(),
+                        CurrentFaults.all(),
                         SignalFaults.all(),
                         ListFaults.all())
                 .flatMap(List::stream)

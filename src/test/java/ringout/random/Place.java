@@ -175,7 +175,7 @@ final class Place {
     /** A new lead of a kind between two plugs. */
     static String add(String kind, String from, String to, int lengthMm, String pins) {
         return "add leads {\"id\": \"added\", \"from\": " + Craft.quoted(from) + ", \"to\": " + Craft.quoted(to)
-                + ", \"kind\": \"" + kind + "\", \"awg\": 26, \"lengthMm\": " + lengthMm + ", \"routeMm\": "
+                + ", \"kind\": \"" + kind + "\", \"awg\": 24, \"lengthMm\": " + lengthMm + ", \"routeMm\": "
                 + lengthMm * 92 / 100
                 + ", \"twisted\": true, \"pins\": \"" + pins + "\"}";
     }

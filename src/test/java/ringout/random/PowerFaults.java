@@ -36,14 +36,6 @@ final class PowerFaults {
                 new Kind("rail on a signal pin", PowerFaults::signal));
     }
 
-    /** Whether what is wrong with one pack shows at others too: then more than one headline is right, or not yet folded. */
-    private static boolean severalPacks(Place place) {
-        return place.craft()
-                        .units(unit -> place.made(unit.ref()).startsWith("PACK"))
-                        .size()
-                > 1;
-    }
-
     /** A load that hangs on nothing else, so that nothing but its own polarity is wrong. */
     private static Optional<Joined> single(Place place) {
         return place.lead(lead -> place.count(place.device(lead)) == 1, "payload", "isolated");
@@ -57,9 +49,6 @@ final class PowerFaults {
 
     /** The 0V of a drive is the 0V of its signal too: reversed, it is a short through the signal lead. */
     private static Optional<Fault> drive(Place place) {
-        if (severalPacks(place)) {
-            return Optional.empty();
-        }
         return place.lead("drive plus").map(plus -> {
             String unit = driveOf(place, plus);
             Joined minus = place.at(unit).stream()
@@ -88,9 +77,6 @@ final class PowerFaults {
     }
 
     private static Optional<Fault> pack(Place place) {
-        if (severalPacks(place)) {
-            return Optional.empty();
-        }
         Joined plus = place.lead("pack plus").orElseThrow();
         String unit = place.made(plus.from()).startsWith("PACK") ? plus.from() : plus.to();
         Joined minus = place.at(unit).stream()

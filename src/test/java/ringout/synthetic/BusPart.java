@@ -115,7 +115,7 @@ final class BusPart {
         zone.node(node);
         zone.loom().join(last ? "chain end" : "chain", before, from, node, "bus1", cable());
         if (!fed) {
-            zone.feed(node, "pwr", 0.09, 0.12, 1);
+            zone.feed(node, "pwr", 0.06, 0.12, 1);
         }
         if (plug) {
             terminator(node, "bus2");
@@ -137,6 +137,6 @@ final class BusPart {
     }
 
     private Cable cable() {
-        return Cable.signal("can", zone.dice().between(350, 900));
+        return Cable.carrying("can", zone.dice().between(350, 900), 4, 6);
     }
 }

@@ -21,7 +21,7 @@ final class BusTypes {
     private TypeMaker node(String name, String kind, String rail, double nominalV, double minV, double maxV) {
         return new TypeMaker(style, name + suffix, kind)
                 .input(rail, nominalV, minV, maxV)
-                .load(rail, 0.09, 0.12);
+                .load(rail, 0.06, 0.12);
     }
 
     /** Two sockets that pass bus and supply; the terminator has a switch. */

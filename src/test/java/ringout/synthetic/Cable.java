@@ -34,6 +34,11 @@ record Cable(String kind, int lengthMm, double averageA, double peakA, double fu
         return new Cable(kind, lengthMm, 0, 0, 0, "");
     }
 
+    /** A signal lead that also carries a supply, or a share of a return. */
+    static Cable carrying(String kind, int lengthMm, double averageA, double peakA) {
+        return new Cable(kind, lengthMm, averageA, peakA, 0, "");
+    }
+
     static Cable power(int lengthMm, double averageA, double peakA) {
         return new Cable("power", lengthMm, averageA, peakA, 0, "");
     }

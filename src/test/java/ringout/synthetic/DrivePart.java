@@ -8,6 +8,9 @@ import java.util.Map;
 final class DrivePart {
     private static final double RADIUS_MM = 900;
 
+    /** What the leads of a speed controller are made for: little of its return then goes through the signal lead. */
+    private static final double SIZED_A = 10;
+
     private final Zone zone;
     private final Ring ring;
     private final List<Object> outputs = new ArrayList<>();
@@ -46,7 +49,7 @@ final class DrivePart {
             indexes.add(i);
         }
         List<Integer> channels = zone.dice().shuffled(indexes);
-        Cable supply = Cable.power(zone.dice().between(300, 700), DriveTypes.AVERAGE_A, DriveTypes.PEAK_A);
+        Cable supply = Cable.power(zone.dice().between(300, 700), SIZED_A, DriveTypes.PEAK_A);
         for (int i = 0; i < count; i++) {
             Rotor rotor = rotor(ring.first() + i);
             Box drive = zone.box("drive", "drive");
@@ -119,7 +122,7 @@ final class DrivePart {
     }
 
     private void pulse(Box drive, int channel, Rotor rotor) {
-        Cable cable = Cable.signal("pulse", zone.dice().between(350, 800));
+        Cable cable = Cable.carrying("pulse", zone.dice().between(350, 800), 1.2, 2);
         zone.loom().join("pulse", zone.board(), "o" + channel, drive, "sig", cable);
         outputs.add(Row.of("output", "out " + channel, "function", "motor " + rotor.number())
                 .with("protocol", "fast pulse", "rateHz", 400, "reversed", false));

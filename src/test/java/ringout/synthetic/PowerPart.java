@@ -1,5 +1,6 @@
 package ringout.synthetic;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
@@ -12,9 +13,9 @@ final class PowerPart {
         double average = (style.rotors() * DriveTypes.AVERAGE_A + 6) / style.strings();
         double peak = (style.rotors() * DriveTypes.PEAK_A + 8) / style.strings();
         Cable cable = Cable.power(zone.dice().between(200, 500), average, peak);
-        String sensed = "";
+        List<String> sensed = new ArrayList<>();
         for (int s = 1; s <= style.strings(); s++) {
-            sensed = string(zone, s, cable);
+            sensed.add(string(zone, s, cable));
         }
         monitor(zone, sensed);
     }
@@ -56,7 +57,7 @@ final class PowerPart {
         }
     }
 
-    private static void monitor(Zone zone, String sensed) {
+    private static void monitor(Zone zone, List<String> sensed) {
         Box monitor = zone.box("monitor", "monitor");
         int address = zone.dice().between(1, 60);
         zone.unit(
@@ -64,7 +65,7 @@ final class PowerPart {
                 "ports",
                 List.of(BusPart.port("MCAN", address, 1000, "fixed")),
                 "senses",
-                List.of(sensed),
+                sensed,
                 "voltScaleSet",
                 18.0,
                 "ampScaleSet",

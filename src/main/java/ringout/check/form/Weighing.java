@@ -5,4 +5,4 @@ package ringout.check.form;
  * what it says is held against both ends of what each missing datum usually is: a verdict that is not the same at both
  * is none, and the datum is asked for instead.
  */
-public interface Weighing extends Check {}
+public interface Weighing extends Sound {}

@@ -2,11 +2,11 @@ package ringout.check.power;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Gaps;
 import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
+import ringout.check.form.Sound;
 import ringout.finding.Draft;
 import ringout.finding.Severity;
 import ringout.graph.Trail;
@@ -35,7 +35,7 @@ import ringout.model.Rail;
         severity = Severity.S2,
         since = "0.1",
         needs = {"states", "whether an output blocks backwards"})
-public final class BackFeed implements Check {
+public final class BackFeed implements Sound {
     private static final String BLOCKING = "whether it blocks backwards, of the output";
 
     @Override

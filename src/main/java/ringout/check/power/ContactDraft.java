@@ -58,6 +58,8 @@ final class ContactDraft {
                 draft.at(at.wiring().wires().get(wire).lead());
             }
         }
+        // plugs of one type are too small together
+        draft.cause(unit.type() + " plug " + contact.plug().name() + " rated");
         ParallelReturn.tell(at, flow, contact.wire(flow), draft);
         return draft.seen(unit);
     }

@@ -114,7 +114,7 @@ public final class ContactOverloaded implements Weighing {
                 double amps = contact.worst(peak.flow());
                 double least = Math.max(contact.limitA(), Overload.NEGLIGIBLE_A);
                 boolean own = peaks.concerns(contact.wire(peak.flow()).leadIndex(), peak.of());
-                if (!own || amps <= most || !Overload.over(amps, least)) {
+                if (!own || !Overload.over(amps, most) || !Overload.over(amps, least)) {
                     continue;
                 }
                 List<Gap> missing = missing(at, contact, peaks, peak);

@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
-import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Gaps;
 import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
+import ringout.check.form.Sound;
 import ringout.finding.Severity;
 import ringout.graph.power.PowerGraph;
 import ringout.graph.power.PowerSource;
@@ -41,7 +41,7 @@ import ringout.model.UnitType;
         severity = Severity.S2,
         since = "0.2",
         needs = {"which sources are external", "whether an output blocks", "voltage of both when only one blocks"})
-public final class ExternalWithInternal implements Check {
+public final class ExternalWithInternal implements Sound {
     static final String EXTERNAL = "whether it is an external source";
     static final String BLOCKS = "whether the output blocks backward current";
     private static final Pattern WORDS = Pattern.compile("\\b(usb|charger|ground power|bench supply)");

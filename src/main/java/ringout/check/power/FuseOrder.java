@@ -2,12 +2,12 @@ package ringout.check.power;
 
 import java.util.List;
 import ringout.check.form.Assumed;
-import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Figures;
 import ringout.check.form.Gaps;
 import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
+import ringout.check.form.Sound;
 import ringout.check.form.Threshold;
 import ringout.check.form.Thresholds;
 import ringout.finding.Draft;
@@ -36,7 +36,7 @@ import ringout.model.Datum;
         severity = Severity.S3,
         since = "0.1",
         needs = {"fuse rating"})
-public final class FuseOrder implements Check {
+public final class FuseOrder implements Sound {
     @Override
     public void look(Situation at, Outcomes out) {
         Protection protection = Protection.of(at.circuit());

@@ -5,12 +5,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import ringout.check.form.Assumed;
-import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Figures;
 import ringout.check.form.Gaps;
 import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
+import ringout.check.form.Sound;
 import ringout.check.form.Threshold;
 import ringout.check.form.Thresholds;
 import ringout.finding.Draft;
@@ -43,7 +43,7 @@ import ringout.model.UnitType;
         severity = Severity.S3,
         since = "0.1",
         needs = {"input capacitance of each speed controller", "voltage of a full cell", "suppressing contacts"})
-public final class Inrush implements Check {
+public final class Inrush implements Sound {
     private static final double MICRO = 1e-6;
     private static final String CAPACITANCE = "input capacitance";
     private static final String SUPPRESSOR = "whether its contact has a pre-charge, of the plug";

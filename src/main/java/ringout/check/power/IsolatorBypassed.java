@@ -6,10 +6,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
+import ringout.check.form.Sound;
 import ringout.finding.Draft;
 import ringout.finding.Severity;
 import ringout.graph.Circuit;
@@ -17,6 +17,7 @@ import ringout.graph.Trail;
 import ringout.graph.power.Consumer;
 import ringout.graph.power.PowerGraph;
 import ringout.graph.power.PowerSource;
+import ringout.model.Lead;
 import ringout.model.State;
 import ringout.model.shape.Shape;
 
@@ -38,7 +39,7 @@ import ringout.model.shape.Shape;
         severity = Severity.S3,
         since = "0.1",
         needs = {"main isolator"})
-public final class IsolatorBypassed implements Check {
+public final class IsolatorBypassed implements Sound {
     @Override
     public void look(Situation at, Outcomes out) {
         List<String> isolator = at.aircraft().airframe().isolator();
@@ -106,7 +107,12 @@ public final class IsolatorBypassed implements Check {
                                                 ? consumer.plus()
                                                 : consumer.inputs().get(0)) + " to 0V, 0 V when right")
                 .fix("feed " + ref + " from behind " + open + ", or declare its type always on");
-        Supplies.along(at, way).stream().reduce((first, last) -> last).ifPresent(draft::at);
+        List<Lead> along = Supplies.along(at, way);
+        if (!along.isEmpty()) {
+            // what passes the isolator by one lead is one mistake, however many units hang behind
+            draft.at(along.get(along.size() - 1))
+                    .cause("isolator passed by " + along.get(0).id());
+        }
         return draft.seen(at.directory().unit(consumer.unit()));
     }
 }

@@ -3,12 +3,12 @@ package ringout.check.power;
 import java.util.ArrayList;
 import java.util.List;
 import ringout.check.form.Assumed;
-import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Figures;
 import ringout.check.form.Gaps;
 import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
+import ringout.check.form.Sound;
 import ringout.check.form.Threshold;
 import ringout.check.form.Thresholds;
 import ringout.finding.Draft;
@@ -43,7 +43,7 @@ import ringout.model.UnitKind;
         severity = Severity.S3,
         since = "0.1",
         needs = {"longest battery lead the maker allows", "length of each supply lead"})
-public final class LongBatteryLead implements Check {
+public final class LongBatteryLead implements Sound {
     private static final double STEP_MM = 100;
     private static final String ALLOWED = "longest battery lead the maker allows";
 

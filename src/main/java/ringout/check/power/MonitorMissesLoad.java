@@ -7,11 +7,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Gaps;
 import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
+import ringout.check.form.Sound;
 import ringout.finding.Draft;
 import ringout.finding.Severity;
 import ringout.graph.Circuit;
@@ -43,7 +43,7 @@ import ringout.model.UnitKind;
         severity = Severity.S3,
         since = "0.1",
         needs = {"leads that each current sensor embraces"})
-public final class MonitorMissesLoad implements Check {
+public final class MonitorMissesLoad implements Sound {
     private static final String SENSES = "leads that the current sensor embraces";
 
     @Override
@@ -136,7 +136,9 @@ public final class MonitorMissesLoad implements Check {
                 .fix("take " + ref + " behind the sensor of " + names);
         List<Lead> along = Supplies.along(at, way);
         if (!along.isEmpty()) {
-            draft.at(along.get(along.size() - 1));
+            // what passes the sensor by one lead is one mistake, however many units hang behind
+            draft.at(along.get(along.size() - 1))
+                    .cause("sensor passed by " + along.get(0).id());
         }
         return draft.seen(at.directory().unit(consumer.unit()));
     }

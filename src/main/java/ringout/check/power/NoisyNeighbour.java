@@ -5,11 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Gaps;
 import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
+import ringout.check.form.Sound;
 import ringout.finding.Draft;
 import ringout.finding.Severity;
 import ringout.graph.power.Consumer;
@@ -40,7 +40,7 @@ import ringout.model.UnitKind;
         severity = Severity.S4,
         since = "0.1",
         needs = {"which types disturb and which mind it", "filters"})
-public final class NoisyNeighbour implements Check {
+public final class NoisyNeighbour implements Sound {
     private static final String DISTURBS = "whether it disturbs its supply, of the load";
     private static final String MINDS = "whether it minds a disturbed supply, of the unit";
     private static final String FILTER = "filter";

@@ -5,11 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Gaps;
 import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
+import ringout.check.form.Sound;
 import ringout.check.form.Thresholds;
 import ringout.finding.Severity;
 import ringout.graph.power.Consumer;
@@ -44,7 +44,7 @@ import ringout.model.Rail;
             "least and most voltage of each regulator",
             "peak current of each load"
         })
-public final class OutsideSupplyRange implements Check {
+public final class OutsideSupplyRange implements Sound {
     /** A source is wrong rather than its consumers when most of at least this many are out of range. */
     private static final int MANY = 3;
 

@@ -3,13 +3,13 @@ package ringout.check.power;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeMap;
 import ringout.check.form.Situation;
 import ringout.graph.Wire;
 import ringout.graph.power.PlacedLoad;
@@ -123,7 +123,7 @@ final class OwnPeaks {
      */
     List<Peak> all(double[] slack) {
         List<Peak> all = new ArrayList<>(events(at));
-        Map<String, PeakCase> alone = new LinkedHashMap<>();
+        Map<String, PeakCase> alone = new TreeMap<>();
         for (int lead = leads.nextSetBit(0); lead >= 0; lead = leads.nextSetBit(lead + 1)) {
             for (PlacedLoad load : behind(lead)) {
                 if (MARGIN * rise(load) > slack[lead]) {

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
-import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Figures;
 import ringout.check.form.Gaps;
 import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
+import ringout.check.form.Sound;
 import ringout.check.form.Threshold;
 import ringout.check.form.Thresholds;
 import ringout.finding.Draft;
@@ -38,7 +38,7 @@ import ringout.model.Origin;
         severity = Severity.S1,
         since = "0.1",
         needs = {"voltage at rest of each pack", "resistance of a cell", "capacity", "size and length of pack leads"})
-public final class PacksApart implements Check {
+public final class PacksApart implements Sound {
     /** Two stacks side by side. */
     private record Pair(List<Pack> one, List<Pack> two) {
         Stream<Pack> packs() {

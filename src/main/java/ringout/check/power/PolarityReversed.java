@@ -62,7 +62,7 @@ public final class PolarityReversed implements Check {
         }
         reversed.values().forEach(group -> out.finding(consumers(at, group)));
         for (PowerSource source : power.sources()) {
-            if (source.kind() == PowerSource.Kind.PACK && onItsHead(power, source)) {
+            if (source.kind() == PowerSource.Kind.PACK && onItsHead(power, source) && !shorted(at, source)) {
                 out.finding(pack(at, source));
             }
         }
@@ -107,6 +107,17 @@ public final class PolarityReversed implements Check {
                 && power.between(source.plus(), source.minus()).map(Volts::sign).orElse(Volts.Sign.ABOVE)
                         == Volts.Sign.NOT_ABOVE
                 && !power.ties().same(source.plus(), source.minus());
+    }
+
+    /** Whether + and 0V of a pack meet elsewhere: then that short turns it round, not its own leads. */
+    private static boolean shorted(Situation at, PowerSource source) {
+        PowerGraph power = PowerGraph.of(at.circuit());
+        List<Wire> wires = Supplies.crossing(
+                at, Set.of(power.ties().of(source.plus()), power.ties().of(source.minus())));
+        return !wires.isEmpty()
+                && wires.stream()
+                        .noneMatch(wire -> at.wiring().unitOf(wire.fromPin()) == source.unit()
+                                || at.wiring().unitOf(wire.toPin()) == source.unit());
     }
 
     private static Draft consumers(Situation at, List<Consumer> group) {
@@ -187,7 +198,7 @@ public final class PolarityReversed implements Check {
         }
         List<Lead> leads = Supplies.leadsAt(at, pins);
         leads.forEach(draft::at);
-        return draft.fix("turn pack " + at.directory().name(unit) + " round: exchange "
+        return Shorted.explains(draft).fix("turn pack " + at.directory().name(unit) + " round: exchange "
                         + Supplies.names(leads.stream().map(Lead::id).toList()) + " at its + and -")
                 .explains(EXPLAINS);
     }
@@ -213,6 +224,6 @@ public final class PolarityReversed implements Check {
                 .fix("exchange + and - of " + ref)
                 .explains("P02", "P04", "P06", "P28", "T05", "T14");
         Supplies.leadsAt(at, pins).forEach(draft::at);
-        return draft;
+        return Shorted.explains(draft);
     }
 }

@@ -3,11 +3,11 @@ package ringout.check.power;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Gaps;
 import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
+import ringout.check.form.Sound;
 import ringout.finding.Draft;
 import ringout.finding.Severity;
 import ringout.graph.Trail;
@@ -36,7 +36,7 @@ import ringout.model.Lead;
         severity = Severity.S3,
         since = "0.1",
         needs = {"states", "whether an input may be driven with the power off"})
-public final class PoweredThroughSignal implements Check {
+public final class PoweredThroughSignal implements Sound {
     private static final String SAFE = "whether it may be driven with the power off, of the input";
 
     @Override

@@ -133,7 +133,7 @@ public final class RailOnZero implements Check {
                 .fix("take " + (ids.isEmpty() ? "the rail" : ids) + " off: + goes to +, 0V to 0V")
                 .explains("P01", "P03", "P04", "P05", "P06", "P09", "P10", "S04", "S05", "S06", "T05", "T14", "T15");
         leads.forEach(draft::at);
-        return draft;
+        return live ? Shorted.explains(draft) : draft;
     }
 
     private static Trail over(Wiring wiring, Wire wire) {

@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Gaps;
 import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
+import ringout.check.form.Sound;
 import ringout.finding.Draft;
 import ringout.finding.Severity;
 import ringout.graph.power.Consumer;
@@ -41,7 +41,7 @@ import ringout.model.PinRole;
         severity = Severity.S1,
         since = "0.1",
         needs = {"0V pins of each unit"})
-public final class ReturnMissing implements Check {
+public final class ReturnMissing implements Sound {
     /** An island of 0V that has no way to a source, and that source's 0V. */
     private record Cut(int island, int home) {}
 

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
-import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Figures;
 import ringout.check.form.Gaps;
 import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
+import ringout.check.form.Sound;
 import ringout.check.form.Threshold;
 import ringout.check.form.Thresholds;
 import ringout.finding.Draft;
@@ -35,7 +35,7 @@ import ringout.model.Datum;
         severity = Severity.S3,
         since = "0.1",
         needs = {"capacity", "cycles", "chemistry", "voltage at rest", "number of cells"})
-public final class SeriesPacksUnlike implements Check {
+public final class SeriesPacksUnlike implements Sound {
     private static final String CHEMISTRY = "chemistry of the cells";
     private static final String CYCLES = "cycles";
     private static final double HUNDRED = 100;

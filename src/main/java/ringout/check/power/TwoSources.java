@@ -7,10 +7,10 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
-import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
+import ringout.check.form.Sound;
 import ringout.check.form.Threshold;
 import ringout.check.form.Thresholds;
 import ringout.finding.Severity;
@@ -37,7 +37,7 @@ import ringout.model.Rail;
  * <p>Reference: common practice, no source.
  */
 @CheckInfo(code = "P06", name = "two-sources", severity = Severity.S1, since = "0.1")
-public final class TwoSources implements Check {
+public final class TwoSources implements Sound {
     @Override
     public void look(Situation at, Outcomes out) {
         PowerGraph power = PowerGraph.of(at.circuit());

@@ -3,12 +3,12 @@ package ringout.check.power;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import ringout.check.form.Assumed;
-import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Figures;
 import ringout.check.form.Gaps;
 import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
+import ringout.check.form.Sound;
 import ringout.check.form.Threshold;
 import ringout.check.form.Thresholds;
 import ringout.finding.Draft;
@@ -38,7 +38,7 @@ import ringout.model.Lead;
         severity = Severity.S3,
         since = "0.1",
         needs = {"wire size", "length of each lead"})
-public final class UnprotectedBranch implements Check {
+public final class UnprotectedBranch implements Sound {
     private static final double HALF_A_GAUGE = 1.12;
 
     @Override

@@ -5,10 +5,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
 import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
+import ringout.check.form.Sound;
 import ringout.check.form.Threshold;
 import ringout.check.form.Thresholds;
 import ringout.finding.Severity;
@@ -33,7 +33,7 @@ import ringout.finding.Severity;
         severity = Severity.S4,
         since = "0.2",
         needs = {"routes of leads", "positions of units", "leads beside each other"})
-public final class ZeroLoop implements Check {
+public final class ZeroLoop implements Sound {
     private static final int WORST = 3;
 
     @Override
