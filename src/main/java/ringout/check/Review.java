@@ -269,7 +269,7 @@ public final class Review {
      */
     private Finding consequence(Finding finding) {
         return findings.values().stream()
-                .filter(cause -> cause.severity() == Severity.S1 && cause.explains().contains(finding.code()))
+                .filter(cause -> cause.explains().contains(Sound.SUPPLY) && cause.explains().contains(finding.code()))
                 .filter(cause -> cause.states().stream().anyMatch(finding.states()::contains))
                 .min(Comparator.comparing((Finding cause) -> Collections.disjoint(cause.causes(), finding.causes()))
                         .thenComparing(Finding::code)

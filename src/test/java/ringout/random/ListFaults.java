@@ -148,7 +148,12 @@ final class ListFaults {
     }
 
     private static Optional<Fault> noName(Place place) {
-        return place.any(place.craft().leads())
+        List<String> embraced = place.craft().aircraft().units().stream()
+                .flatMap(unit -> unit.senses().stream())
+                .toList();
+        return place.any(place.craft().leads().stream()
+                        .filter(lead -> !embraced.contains(lead.id()))
+                        .toList())
                 .map(lead -> Fault.of("no name", "X02", List.of("clear " + Place.row(lead.id(), "id"))));
     }
 }

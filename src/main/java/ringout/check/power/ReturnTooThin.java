@@ -11,6 +11,7 @@ import ringout.check.form.Figures;
 import ringout.check.form.Gaps;
 import ringout.check.form.Outcomes;
 import ringout.check.form.Situation;
+import ringout.check.form.Sound;
 import ringout.finding.Draft;
 import ringout.finding.Severity;
 import ringout.graph.Trail;
@@ -145,7 +146,7 @@ public final class ReturnTooThin implements Check {
                 .fix("fit a return of " + ref + " for " + amps
                         + (open.isEmpty() ? ", or a thicker " + id : " at " + String.join(" or ", open)))
                 .cause(ref + "/0V")
-                .explains("P09", "P11", "P13", "P14", "P15", "P16", "P17", "P22", "P25", "M16", "S05", "T02", "T13");
+                .explains(Sound.SUPPLY, "P09", "P11", "P13", "P14", "P15", "P16", "P17", "P22", "P25", "M16", "S05", "T02", "T13");
         open.forEach(plug -> draft.cause(plug + " open"));
         neck.ifPresent(wire -> {
             draft.at(wire.lead());
