@@ -269,7 +269,8 @@ public final class Review {
      */
     private Finding consequence(Finding finding) {
         return findings.values().stream()
-                .filter(cause -> cause.explains().contains(Sound.SUPPLY) && cause.explains().contains(finding.code()))
+                .filter(cause -> cause.explains().contains(Sound.SUPPLY)
+                        && cause.explains().contains(finding.code()))
                 .filter(cause -> cause.states().stream().anyMatch(finding.states()::contains))
                 .min(Comparator.comparing((Finding cause) -> Collections.disjoint(cause.causes(), finding.causes()))
                         .thenComparing(Finding::code)

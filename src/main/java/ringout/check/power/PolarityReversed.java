@@ -198,7 +198,8 @@ public final class PolarityReversed implements Check {
         }
         List<Lead> leads = Supplies.leadsAt(at, pins);
         leads.forEach(draft::at);
-        return Shorted.explains(draft).fix("turn pack " + at.directory().name(unit) + " round: exchange "
+        return Shorted.explains(draft)
+                .fix("turn pack " + at.directory().name(unit) + " round: exchange "
                         + Supplies.names(leads.stream().map(Lead::id).toList()) + " at its + and -")
                 .explains(EXPLAINS);
     }

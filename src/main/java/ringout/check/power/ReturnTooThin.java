@@ -146,7 +146,21 @@ public final class ReturnTooThin implements Check {
                 .fix("fit a return of " + ref + " for " + amps
                         + (open.isEmpty() ? ", or a thicker " + id : " at " + String.join(" or ", open)))
                 .cause(ref + "/0V")
-                .explains(Sound.SUPPLY, "P09", "P11", "P13", "P14", "P15", "P16", "P17", "P22", "P25", "M16", "S05", "T02", "T13");
+                .explains(
+                        Sound.SUPPLY,
+                        "P09",
+                        "P11",
+                        "P13",
+                        "P14",
+                        "P15",
+                        "P16",
+                        "P17",
+                        "P22",
+                        "P25",
+                        "M16",
+                        "S05",
+                        "T02",
+                        "T13");
         open.forEach(plug -> draft.cause(plug + " open"));
         neck.ifPresent(wire -> {
             draft.at(wire.lead());

@@ -101,7 +101,9 @@ public final class ShortTimeHeating implements Weighing {
                 double amps = Math.abs(peak.flow().amps(wire));
                 int lead = wire.leadIndex();
                 boolean own = rises(amps, Math.abs(average.amps(wire))) && peaks.concerns(lead, peak.of());
-                if (own && Overload.over(amps, most[lead]) && !cool(at, rules, wire, amps, peaks.seconds(wire, peak.of()))) {
+                if (own
+                        && Overload.over(amps, most[lead])
+                        && !cool(at, rules, wire, amps, peaks.seconds(wire, peak.of()))) {
                     List<Gap> missing = missing(at, rules, wire, peaks, peak);
                     open.computeIfAbsent(lead, key -> new ArrayList<>()).addAll(missing);
                     if (missing.isEmpty()) {
