@@ -27,7 +27,7 @@ public final class HtmlPage {
         for (PageSheet sheet : sheets) {
             templates
                     .append("<template class=\"sheet\" data-sheet=\"")
-                    .append(escaped(sheet.name()))
+                    .append(Escape.html(sheet.name()))
                     .append("\">")
                     .append(sheet.inline())
                     .append("</template>\n");
@@ -35,9 +35,9 @@ public final class HtmlPage {
         StringBuilder scripts = new StringBuilder();
         SCRIPTS.forEach(name -> scripts.append(resource(name + ".js")));
         Map<String, String> parts = Map.of(
-                "TITLE", escaped(head.title()),
-                "MARK", escaped(head.mark()),
-                "VERSION", escaped(head.version()),
+                "TITLE", Escape.html(head.title()),
+                "MARK", Escape.html(head.mark()),
+                "VERSION", Escape.html(head.version()),
                 "STYLE", resource("page.css"),
                 "SHEETS", templates.toString(),
                 "DATA", PageJson.of(report, book),
@@ -47,16 +47,8 @@ public final class HtmlPage {
                 .replaceAll(part -> Matcher.quoteReplacement(parts.getOrDefault(part.group(1), "")));
     }
 
-    /** Text as it may stand in an element or a quoted attribute. */
-    private static String escaped(String text) {
-        return text.replace("&", "&amp;")
-                .replace("<", "&lt;")
-                .replace(">", "&gt;")
-                .replace("\"", "&quot;")
-                .replace("'", "&#39;");
-    }
-
-    private static String resource(String name) {
+    /** {@return a text that comes with the program} */
+    static String resource(String name) {
         try (InputStream in = HtmlPage.class.getResourceAsStream(name)) {
             if (in == null) {
                 throw new IllegalStateException("the page lacks its part " + name);

@@ -1,0 +1,79 @@
+package ringout.present.pdf;
+
+import java.util.Arrays;
+import java.util.stream.DoubleStream;
+import ringout.draw.letter.Lettering;
+import ringout.draw.letter.Weight;
+import ringout.sheet.document.Column;
+import ringout.sheet.document.Row;
+import ringout.sheet.document.Table;
+
+/**
+ * Shares the width of a table among its columns: each gets what its longest word needs, and of the rest as much as its longest
+ * text could use. When not even the words have room, all give way in proportion and long words are broken.
+ */
+final class ColumnWidths {
+    /** Left and right of the text of a cell, together, mm. */
+    static final double PADDING = 2.0;
+
+    private static final double LARGEST_WORD_MM = 60;
+    private static final double LARGEST_TEXT_MM = 120;
+
+    private ColumnWidths() {}
+
+    /** {@return the width of each column in mm; they fill the width given} */
+    static double[] of(Table table, double width) {
+        int count = table.columns().size();
+        double[] least = new double[count];
+        double[] liked = new double[count];
+        for (int i = 0; i < count; i++) {
+            Column column = table.columns().get(i);
+            least[i] = Math.max(column.leastMm(), words(column.head(), Weight.BOLD) + PADDING);
+            least[i] = Math.max(least[i], words(column.unit(), Weight.REGULAR) + PADDING);
+            liked[i] = Math.max(least[i], column.leastMm());
+            for (Row row : table.rows()) {
+                Weight weight = row.kind() == Row.Kind.LINE ? Weight.REGULAR : Weight.BOLD;
+                String cell = row.cells().get(i);
+                least[i] = Math.max(least[i], words(cell, weight) + PADDING);
+                liked[i] = Math.max(liked[i], Math.min(LARGEST_TEXT_MM, width(cell, weight)) + PADDING);
+            }
+            liked[i] = Math.max(liked[i], least[i]);
+        }
+        return shared(table, least, liked, width);
+    }
+
+    private static double[] shared(Table table, double[] least, double[] liked, double width) {
+        double sumLeast = DoubleStream.of(least).sum();
+        double sumLiked = DoubleStream.of(liked).sum();
+        double[] widths = new double[least.length];
+        if (sumLeast >= width) {
+            Arrays.setAll(widths, i -> least[i] * width / sumLeast);
+        } else if (sumLiked >= width) {
+            double part = (width - sumLeast) / (sumLiked - sumLeast);
+            Arrays.setAll(widths, i -> least[i] + (liked[i] - least[i]) * part);
+        } else {
+            double[] grows = new double[least.length];
+            Arrays.setAll(grows, i -> grows(table.columns().get(i)) ? liked[i] : 0);
+            double sum = DoubleStream.of(grows).sum();
+            double rest = width - sumLiked;
+            Arrays.setAll(widths, i -> liked[i] + (sum > 0 ? grows[i] / sum : 1.0 / least.length) * rest);
+        }
+        return widths;
+    }
+
+    private static boolean grows(Column column) {
+        return column.form() == Column.Form.TEXT || column.form() == Column.Form.WRITE_IN;
+    }
+
+    private static double words(String text, Weight weight) {
+        double widest = 0;
+        for (String word : text.split(" ", -1)) {
+            widest = Math.max(widest, width(word, weight));
+        }
+        return Math.min(LARGEST_WORD_MM, widest);
+    }
+
+    private static double width(String text, Weight weight) {
+        return Lettering.width(text, Lettering.SMALL, weight);
+    }
+}
