@@ -45,12 +45,18 @@ final class BlockHtml {
 
     private void element(String name, String kind, String text) {
         out.append('<').append(name).append(kind.isEmpty() ? "" : " class=\"" + kind + "\"");
-        out.append('>').append(DocumentPage.clean(text)).append("</").append(name).append(">\n");
+        out.append('>')
+                .append(DocumentPage.clean(text))
+                .append("</")
+                .append(name)
+                .append(">\n");
     }
 
     private void figure(Figure figure) {
         String svg = figure.svg().get();
-        out.append("<figure>").append(svg.substring(Math.max(0, svg.indexOf("<svg")))).append('\n');
+        out.append("<figure>")
+                .append(svg.substring(Math.max(0, svg.indexOf("<svg"))))
+                .append('\n');
         element("figcaption", "", figure.title());
         out.append("</figure>\n");
     }

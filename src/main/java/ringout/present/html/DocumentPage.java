@@ -55,8 +55,7 @@ public final class DocumentPage {
     /** In one pass: what is put in is never looked at again, whatever it holds. */
     private static String filled(String form, Map<String, String> parts) {
         return PART.matcher(form)
-                .replaceAll(part -> Matcher.quoteReplacement(
-                        parts.getOrDefault(part.group(1), part.group())));
+                .replaceAll(part -> Matcher.quoteReplacement(parts.getOrDefault(part.group(1), part.group())));
     }
 
     /** A text that may stand anywhere: nothing in it is markup, and a word too long for a line may be broken. */
@@ -85,9 +84,18 @@ public final class DocumentPage {
     private static void write(StringBuilder out, String id, Document document) {
         boolean flat = document.form() == Document.Form.LANDSCAPE;
         out.append("<article id=\"").append(id).append('"').append(flat ? " class=\"flat\"" : "");
-        out.append(" aria-labelledby=\"").append(id).append("-title\">\n<h2 id=\"").append(id).append("-title\">");
-        out.append(clean(document.title())).append("</h2>\n<p class=\"mark\">sheet ").append(document.sheet());
-        out.append(" of ").append(document.of()).append(", ").append(clean(document.mark().words()));
+        out.append(" aria-labelledby=\"")
+                .append(id)
+                .append("-title\">\n<h2 id=\"")
+                .append(id)
+                .append("-title\">");
+        out.append(clean(document.title()))
+                .append("</h2>\n<p class=\"mark\">sheet ")
+                .append(document.sheet());
+        out.append(" of ")
+                .append(document.of())
+                .append(", ")
+                .append(clean(document.mark().words()));
         out.append("</p>\n");
         if (!document.foot().isEmpty()) {
             out.append("<p class=\"foot\">").append(clean(document.foot())).append("</p>\n");

@@ -57,12 +57,7 @@ record PageForm(double wide, double high, int footLines) {
                 FoWriter.mm(high),
                 "margin",
                 FoWriter.mm(MARGIN / 2) + " " + FoWriter.mm(MARGIN));
-        fo.empty(
-                "region-body",
-                "margin-top",
-                FoWriter.mm(HEAD + GAP),
-                "margin-bottom",
-                FoWriter.mm(foot() + GAP));
+        fo.empty("region-body", "margin-top", FoWriter.mm(HEAD + GAP), "margin-bottom", FoWriter.mm(foot() + GAP));
         fo.empty("region-before", "extent", FoWriter.mm(HEAD));
         fo.empty("region-after", "extent", FoWriter.mm(foot()), "display-align", "after");
         fo.close();

@@ -46,13 +46,14 @@ public final class PdfEngine {
             "leaderWiderThanLine",
             "tableCellOverflow");
 
-    private static final String CONFIGURATION =
-            """
+    private static final String CONFIGURATION = """
             <fop version="1.0"><use-cache>false</use-cache><renderers><renderer mime="application/pdf"><fonts>
-            <font embed-url="%s" kerning="no"><font-triplet name="%s" style="normal" weight="normal"/></font>
-            <font embed-url="%s" kerning="no"><font-triplet name="%s" style="normal" weight="bold"/></font>
+            <font embed-url="@REGULAR@" kerning="no"><font-triplet name="@FAMILY@" style="normal" weight="normal"/></font>
+            <font embed-url="@BOLD@" kerning="no"><font-triplet name="@FAMILY@" style="normal" weight="bold"/></font>
             </fonts></renderer></renderers></fop>
-            """;
+            """.replace("@REGULAR@", BundledResources.REGULAR)
+            .replace("@BOLD@", BundledResources.BOLD)
+            .replace("@FAMILY@", FAMILY);
 
     /** Enough to see what is wrong. */
     private static final int MOST_FLAWS = 20;
@@ -69,12 +70,11 @@ public final class PdfEngine {
     /** {@return a formatter with the bundled fonts; making one costs some tenths of a second} */
     public static FopFactory factory() {
         CHATTER.setLevel(Level.SEVERE);
-        String xml = String.format(CONFIGURATION, BundledResources.REGULAR, FAMILY, BundledResources.BOLD, FAMILY);
         try {
             BundledResources fonts = new BundledResources();
             FopFactory factory = new FopFactoryBuilder(BundledResources.BASE, fonts)
-                    .setConfiguration(
-                            new DefaultConfigurationBuilder().build(new ByteArrayInputStream(xml.getBytes(UTF_8))))
+                    .setConfiguration(new DefaultConfigurationBuilder()
+                            .build(new ByteArrayInputStream(CONFIGURATION.getBytes(UTF_8))))
                     .build();
             // The configuration puts the resolver of the machine back, for fonts alone.
             factory.getFontManager()

@@ -89,9 +89,7 @@ final class TableFo {
         for (double width : widths) {
             all += width;
         }
-        fo.element(
-                "block",
-                LongWords.broken(group.title(), Lettering.SMALL, Weight.BOLD, all - ColumnWidths.PADDING));
+        fo.element("block", LongWords.broken(group.title(), Lettering.SMALL, Weight.BOLD, all - ColumnWidths.PADDING));
         fo.close().close();
     }
 
@@ -132,7 +130,8 @@ final class TableFo {
 
     private void cell(Column column, String text, Weight weight, int number) throws SAXException {
         boolean tick = column.form() == Column.Form.TICK && text.isEmpty();
-        // The empty box of the font, drawn large: it is text like everything else, and so it is selected and read aloud.
+        // The empty box of the font, drawn large: it is text like everything else, and so it is selected and read
+        // aloud.
         fo.element(
                 "block",
                 tick ? BOX : broken(text, weight, number),

@@ -52,7 +52,8 @@ public final class TableWorkbook {
     }
 
     private static void write(Workbook book, Table table, RevisionMark mark) {
-        String name = table.name().substring(0, Math.min(LONGEST_NAME, table.name().length()));
+        String name =
+                table.name().substring(0, Math.min(LONGEST_NAME, table.name().length()));
         Worksheet leaf = book.newWorksheet(name);
         int first = table.divided() ? 1 : 0;
         if (table.divided()) {
@@ -85,7 +86,8 @@ public final class TableWorkbook {
         }
         for (int i = 0; i < row.cells().size(); i++) {
             String cell = row.cells().get(i);
-            boolean number = table.columns().get(i).form() == Column.Form.NUMBER && cell.matches("-?[0-9]+(\\.[0-9]+)?");
+            boolean number =
+                    table.columns().get(i).form() == Column.Form.NUMBER && cell.matches("-?[0-9]+(\\.[0-9]+)?");
             if (number) {
                 leaf.value(line, first + i, new BigDecimal(cell));
             } else if (!cell.isEmpty()) {
@@ -93,7 +95,10 @@ public final class TableWorkbook {
             }
         }
         if (row.kind() != Row.Kind.LINE) {
-            leaf.range(line, 0, line, first + row.cells().size() - 1).style().bold().set();
+            leaf.range(line, 0, line, first + row.cells().size() - 1)
+                    .style()
+                    .bold()
+                    .set();
         }
     }
 

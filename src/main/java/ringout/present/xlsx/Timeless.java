@@ -21,7 +21,8 @@ final class Timeless {
 
     static byte[] of(byte[] workbook) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        // By the directory at its end: a reader of streams does not take the sizes the library writes behind each entry.
+        // By the directory at its end: a reader of streams does not take the sizes the library writes behind each
+        // entry.
         try (ZipFile in = ZipFile.builder().setByteArray(workbook).get();
                 ZipOutputStream out = new ZipOutputStream(bytes, UTF_8)) {
             for (ZipArchiveEntry entry : Collections.list(in.getEntriesInPhysicalOrder())) {
