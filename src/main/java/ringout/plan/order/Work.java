@@ -1,0 +1,56 @@
+package ringout.plan.order;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+
+/** Tasks with their places, and which must come before which. Tasks earlier in the list are preferred where all else is equal. */
+public final class Work {
+    private final List<Place> places;
+    private final List<BitSet> needs = new ArrayList<>();
+
+    private Work(List<Place> places) {
+        this.places = List.copyOf(places);
+        places.forEach(place -> needs.add(new BitSet()));
+    }
+
+    /** {@return work with tasks at these places and nothing said of their order} */
+    public static Work of(List<Place> places) {
+        return new Work(places);
+    }
+
+    /** Says that a task must be done before another. */
+    public Work before(int first, int then) {
+        needs.get(then).set(first);
+        return this;
+    }
+
+    /** {@return the number of tasks} */
+    public int count() {
+        return places.size();
+    }
+
+    /** {@return where a task is done} */
+    public Place place(int task) {
+        return places.get(task);
+    }
+
+    /** {@return whether a task may be done when these are done} */
+    public boolean ready(int task, BitSet done) {
+        BitSet open = (BitSet) needs.get(task).clone();
+        open.andNot(done);
+        return open.isEmpty();
+    }
+
+    /** {@return the minutes of walking and turning of an order of all tasks} */
+    public double minutes(List<Integer> order, Moving moving) {
+        double sum = 0;
+        Place at = Place.START;
+        for (int task : order) {
+            Place next = place(task).from(at);
+            sum += moving.minutes(at, next);
+            at = next;
+        }
+        return sum;
+    }
+}
