@@ -2,8 +2,10 @@ package ringout.graph.order;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Deque;
 import java.util.List;
+import java.util.Map;
 import ringout.graph.Circuit;
 
 /**
@@ -15,8 +17,16 @@ public final class Precedence {
     private final List<Act> acts;
     private final List<Before> edges;
     private final List<List<Integer>> out = new ArrayList<>();
+    private final Map<Integer, Integer> fits;
+    private final Map<LeadEnd, Integer> makes;
+    private final List<Integer> closes;
+    private final List<List<Integer>> ofStep;
 
     private Precedence(PrecedenceBuilder built) {
+        this.fits = Collections.unmodifiableMap(built.fits());
+        this.makes = Collections.unmodifiableMap(built.makes());
+        this.closes = built.closes();
+        this.ofStep = built.ofStep().stream().map(List::copyOf).toList();
         this.acts = List.copyOf(built.acts());
         this.edges = List.copyOf(built.edges());
         acts.forEach(act -> out.add(new ArrayList<>(2)));
@@ -38,6 +48,26 @@ public final class Precedence {
     /** All that must come before something. */
     public List<Before> edges() {
         return edges;
+    }
+
+    /** The act that fits each unit, by the number of the unit, in the order of the units. */
+    public Map<Integer, Integer> fits() {
+        return fits;
+    }
+
+    /** The act that makes each end of each lead, in the order of the list. */
+    public Map<LeadEnd, Integer> makes() {
+        return makes;
+    }
+
+    /** The act that closes each lid, in the order of the lids. */
+    public List<Integer> closes() {
+        return closes;
+    }
+
+    /** The acts a step of the procedure does. */
+    public List<Integer> ofStep(int step) {
+        return ofStep.get(step);
     }
 
     /** Numbers of the edges that leave an act. */

@@ -63,6 +63,22 @@ final class PrecedenceBuilder {
         return edges;
     }
 
+    Map<Integer, Integer> fits() {
+        return fits;
+    }
+
+    Map<LeadEnd, Integer> makes() {
+        return makes;
+    }
+
+    List<Integer> closes() {
+        return java.util.Arrays.stream(closes).boxed().toList();
+    }
+
+    List<List<Integer>> ofStep() {
+        return ofStep;
+    }
+
     private int act(StepKind kind, String name, Optional<PlanStep> by) {
         acts.add(new Act(kind, name, by.map(PlanStep::index).orElse(-1)));
         int number = acts.size() - 1;

@@ -9,7 +9,7 @@ import ringout.model.Unit;
  * How far the packs are charged.
  *
  * @param kind what is meant
- * @param cellV volts of one cell at rest, for {@link Kind#CELL}; else 0
+ * @param cellV volts of one cell at rest, for {@link Kind#CELL} and {@link Kind#SUPPLY}; else 0
  */
 public record PackCharge(Kind kind, double cellV) {
     /** What is meant. */
@@ -23,7 +23,9 @@ public record PackCharge(Kind kind, double cellV) {
         /** As measured at rest, where a pack says so; at nominal voltage elsewhere. */
         MEASURED,
         /** At a given voltage of each cell. */
-        CELL
+        CELL,
+        /** Not packs at all: a bench supply in their place gives that voltage for each cell and has no resistance. */
+        SUPPLY
     }
 
     /** Nominal voltage. */
@@ -46,6 +48,11 @@ public record PackCharge(Kind kind, double cellV) {
         return new PackCharge(Kind.CELL, volts);
     }
 
+    /** A bench supply in place of the packs that gives a voltage for each of their cells. */
+    public static PackCharge supply(double volts) {
+        return new PackCharge(Kind.SUPPLY, cell(volts).cellV);
+    }
+
     /** {@return the open-circuit voltage of a pack in V, if its type tells enough} */
     OptionalDouble volts(PowerSource source, InnerPart cells, Unit unit) {
         return switch (kind) {
@@ -56,7 +63,7 @@ public record PackCharge(Kind kind, double cellV) {
                 unit.restV().isKnown()
                         ? OptionalDouble.of(unit.restV().or(0.0))
                         : source.volts().nominal();
-            case CELL ->
+            case CELL, SUPPLY ->
                 cells.rating().cells().isKnown()
                         ? OptionalDouble.of(cells.rating().cells().or(0) * cellV)
                         : OptionalDouble.empty();

@@ -60,10 +60,11 @@ final class PartElements {
             assumed.without("voltage of the pack", unit);
             return Optional.empty();
         }
-        if (!source.milliohm().isKnown()) {
+        boolean supply = of.charge().kind() == PackCharge.Kind.SUPPLY;
+        if (!supply && !source.milliohm().isKnown()) {
             assumed.add("internal resistance", unit, 0, "mOhm");
         }
-        double ohm = Math.max(source.milliohm().or(0.0) * MILLI, STIFF_OHM);
+        double ohm = supply ? STIFF_OHM : Math.max(source.milliohm().or(0.0) * MILLI, STIFF_OHM);
         return Optional.of(new DcElement.Source(minus, plus, volts.getAsDouble(), ohm));
     }
 
