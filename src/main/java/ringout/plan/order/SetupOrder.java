@@ -44,8 +44,8 @@ public final class SetupOrder {
     /** What is done and where one stands: two ways equal in that differ in their past only. */
     private record Now(BitSet done, Place at) {}
 
-    private static final Comparator<Way> BEST =
-            Comparator.comparingDouble(Way::bound).thenComparing(way -> -way.tasks().size());
+    private static final Comparator<Way> BEST = Comparator.comparingDouble(Way::bound)
+            .thenComparing(way -> -way.tasks().size());
 
     private List<Integer> search() {
         List<Way> beam = List.of(settle(new BitSet(), Place.START, 0, List.of()));
@@ -73,7 +73,9 @@ public final class SetupOrder {
     private void moves(Way way, Map<Now, Way> next, List<Now> met) {
         TreeSet<Place> targets =
                 new TreeSet<>(Comparator.comparingInt(Place::zone).thenComparing(Place::side));
-        for (int task = way.done().nextClearBit(0); task < work.count(); task = way.done().nextClearBit(task + 1)) {
+        for (int task = way.done().nextClearBit(0);
+                task < work.count();
+                task = way.done().nextClearBit(task + 1)) {
             if (work.ready(task, way.done())) {
                 targets.add(work.place(task).from(way.at()));
             }

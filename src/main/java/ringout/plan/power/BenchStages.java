@@ -75,10 +75,13 @@ final class BenchStages {
     private List<Gate> sorted(List<Gate> gates) {
         Map<Gate, Double> adds = new HashMap<>();
         for (Gate gate : gates) {
-            List<Gate> others = gates.stream().filter(other -> !other.equals(gate)).toList();
-            adds.put(gate, point(stageCircuit("", others), LoadCase.IDLE) instanceof PowerFlow flow
-                    ? rig.amps(flow)
-                    : Double.POSITIVE_INFINITY);
+            List<Gate> others =
+                    gates.stream().filter(other -> !other.equals(gate)).toList();
+            adds.put(
+                    gate,
+                    point(stageCircuit("", others), LoadCase.IDLE) instanceof PowerFlow flow
+                            ? rig.amps(flow)
+                            : Double.POSITIVE_INFINITY);
         }
         return gates.stream()
                 .sorted(Comparator.comparing(Gate::last)
@@ -87,7 +90,8 @@ final class BenchStages {
     }
 
     private Circuit stageCircuit(String name, List<Gate> open) {
-        List<String> pulled = open.stream().flatMap(gate -> gate.plugs().stream()).toList();
+        List<String> pulled =
+                open.stream().flatMap(gate -> gate.plugs().stream()).toList();
         return StageCircuits.of(circuit, name, pulled, rig.otherPacks());
     }
 
@@ -108,7 +112,8 @@ final class BenchStages {
         if (rest instanceof PowerFlow flow) {
             fresh = fresh(flow);
             readings.addAll(VoltPoints.of(flow, told));
-            Lacks.ofVolts(rest).ifPresent(words -> notes.add("counted as no resistance, so volts may be lower: " + words));
+            Lacks.ofVolts(rest)
+                    .ifPresent(words -> notes.add("counted as no resistance, so volts may be lower: " + words));
         }
         if (lack.isEmpty() && rest instanceof PowerFlow flow) {
             double amps = rig.amps(flow);
@@ -153,8 +158,10 @@ final class BenchStages {
         Set<String> fed = new LinkedHashSet<>();
         flow.loads().stream()
                 .filter(LoadFigure::fed)
-                .forEach(load -> fed.add(circuit.wiring().directory().name(load.load().unit())));
-        List<String> fresh = fed.stream().filter(unit -> !fedBefore.contains(unit)).toList();
+                .forEach(load ->
+                        fed.add(circuit.wiring().directory().name(load.load().unit())));
+        List<String> fresh =
+                fed.stream().filter(unit -> !fedBefore.contains(unit)).toList();
         fedBefore.addAll(fed);
         return fresh;
     }
@@ -164,14 +171,16 @@ final class BenchStages {
         double most = rest;
         String why = "";
         for (String unit : fresh) {
-            OptionalDouble peak = turnsMotor(unit) ? OptionalDouble.empty() : amps(staged, LoadCase.IDLE.peaking(List.of(unit)));
+            OptionalDouble peak =
+                    turnsMotor(unit) ? OptionalDouble.empty() : amps(staged, LoadCase.IDLE.peaking(List.of(unit)));
             if (peak.orElse(0) > most) {
                 most = peak.orElse(0);
                 why = unit + " is at its peak";
             }
         }
         for (Event event : circuit.wiring().aircraft().events()) {
-            OptionalDouble peak = here(event, fresh) ? amps(staged, LoadCase.IDLE.during(event)) : OptionalDouble.empty();
+            OptionalDouble peak =
+                    here(event, fresh) ? amps(staged, LoadCase.IDLE.during(event)) : OptionalDouble.empty();
             if (peak.isPresent()) {
                 notes.add(String.format(Locale.ROOT, "%.2f A during \"%s\"", peak.getAsDouble(), event.name()));
                 if (peak.getAsDouble() > most) {

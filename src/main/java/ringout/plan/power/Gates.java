@@ -27,12 +27,7 @@ import ringout.model.UnitKind;
  */
 final class Gates {
     private static final Set<UnitKind> LATER = EnumSet.of(
-            UnitKind.ACTUATOR,
-            UnitKind.PAYLOAD,
-            UnitKind.GEAR,
-            UnitKind.PUMP,
-            UnitKind.EJECTOR,
-            UnitKind.LIGHT);
+            UnitKind.ACTUATOR, UnitKind.PAYLOAD, UnitKind.GEAR, UnitKind.PUMP, UnitKind.EJECTOR, UnitKind.LIGHT);
 
     private final Circuit circuit;
     private final Wiring wiring;
@@ -76,7 +71,12 @@ final class Gates {
         gates.forEach(gate -> gated.addAll(gate.units()));
         Map<Integer, List<Integer>> inputs = new LinkedHashMap<>();
         for (PlacedLoad load : power.loads()) {
-            boolean later = wiring.directory().type(load.unit()).kind().known().filter(LATER::contains).isPresent();
+            boolean later = wiring.directory()
+                    .type(load.unit())
+                    .kind()
+                    .known()
+                    .filter(LATER::contains)
+                    .isPresent();
             if (later && circuit.aboard(load.unit()) && !core.contains(load.unit())) {
                 inputs.computeIfAbsent(load.unit(), key -> new ArrayList<>()).add(load.plus());
             }
@@ -101,10 +101,9 @@ final class Gates {
     private Set<Integer> core() {
         Set<Integer> core = new LinkedHashSet<>();
         for (PowerSource source : power.sources()) {
-            boolean feeds = reach.loads(source).stream().anyMatch(load -> wiring.directory()
-                    .type(load.unit())
-                    .kind()
-                    .is(UnitKind.CONTROLLER));
+            boolean feeds = reach.loads(source).stream()
+                    .anyMatch(
+                            load -> wiring.directory().type(load.unit()).kind().is(UnitKind.CONTROLLER));
             if (source.kind() != PowerSource.Kind.PACK && feeds) {
                 core.add(source.unit());
             }
@@ -140,7 +139,9 @@ final class Gates {
 
     private boolean isInput(int pin, List<Integer> inputs) {
         return PowerGraph.isSupply(wiring.pin(pin).role().or(PinRole.NONE))
-                && inputs.stream().anyMatch(input -> power.ties().of(input) == power.ties().of(pin));
+                && inputs.stream()
+                        .anyMatch(
+                                input -> power.ties().of(input) == power.ties().of(pin));
     }
 
     /** The plug of a pin, or the one at the other end of its lead, whichever no lid hides. */

@@ -121,7 +121,8 @@ final class PlugOrders {
         String names = String.join(", ", packs.names(stack));
         boolean inside = stack.units().stream()
                 .anyMatch(unit -> wiring.directory().type(unit).inputPrecharge().is(true));
-        if (!inside && all.stream().map(contact -> contact.record().suppressor()).anyMatch(Datum::isMissing)) {
+        if (!inside
+                && all.stream().map(contact -> contact.record().suppressor()).anyMatch(Datum::isMissing)) {
             cannotTell.add("which contact must be last: needs which contact of " + names + " has pre-charge, if any");
         } else if (!inside) {
             cannotTell.add("how to keep the inrush small: no contact of " + names
@@ -171,9 +172,7 @@ final class PlugOrders {
 
     private Datum<Double> rating(PowerSource source) {
         Part part = wiring.parts().get(source.part());
-        return part.origin() instanceof Part.Inner inner
-                ? capacity(inner.part().rating())
-                : Datum.notAsked();
+        return part.origin() instanceof Part.Inner inner ? capacity(inner.part().rating()) : Datum.notAsked();
     }
 
     private static Datum<Double> capacity(PartRating rating) {

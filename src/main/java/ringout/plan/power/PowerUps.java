@@ -77,8 +77,7 @@ public final class PowerUps {
                 Datum<Double> own = wiring.directory().type(unit).inputMicrofarad();
                 Unit row = wiring.directory().unit(unit);
                 sum += own.or(0.0) + row.extraMicrofarad().or(0.0);
-                if (own.isMissing()
-                        && wiring.directory().type(unit).kind().is(UnitKind.SPEED_CONTROLLER)) {
+                if (own.isMissing() && wiring.directory().type(unit).kind().is(UnitKind.SPEED_CONTROLLER)) {
                     untold.add(row.ref());
                 }
             }
@@ -168,7 +167,10 @@ public final class PowerUps {
                 List.of("wrong motor or wrong way", "another motor twitches", "current runs away"),
                 List.of("propellers off: look at every motor", "aircraft held down, hands clear"),
                 List.of(),
-                procedure.powering(UnitKind.SPEED_CONTROLLER).map(one -> one.step().id()).orElse(""));
+                procedure
+                        .powering(UnitKind.SPEED_CONTROLLER)
+                        .map(one -> one.step().id())
+                        .orElse(""));
     }
 
     private PowerStage hover() {
@@ -178,7 +180,9 @@ public final class PowerUps {
         int plus = rig.board(wiring, rig.plus());
         int minus = rig.board(wiring, rig.minus());
         String at = "board, " + wiring.name(plus) + " against " + wiring.name(minus) + ", read over the radio";
-        if (lack.isEmpty() && point instanceof PowerFlow flow && flow.volts(plus, minus).isPresent()) {
+        if (lack.isEmpty()
+                && point instanceof PowerFlow flow
+                && flow.volts(plus, minus).isPresent()) {
             double volts = flow.volts(plus, minus).getAsDouble();
             double off = HOVER_VOLTS * volts;
             readings.add(new Expected.Reading(at, volts, volts - off, volts + off, "V", "3 %, packs at nominal"));
@@ -200,7 +204,9 @@ public final class PowerUps {
                 new Supply(Supply.Kind.PACKS, OptionalDouble.empty(), OptionalDouble.empty(), ""),
                 readings,
                 List.of("current more than 15 % off", "any message of the flight controller"),
-                List.of("released and signed; propellers fitted after the motor test only", "area clear, one person flies"),
+                List.of(
+                        "released and signed; propellers fitted after the motor test only",
+                        "area clear, one person flies"),
                 List.of(
                         "weights, air and packs move the current: the numbers are those of the list at nominal voltage",
                         "after landing: packs out, propellers still, rails below 5 V; look with infrared first, then touch"

@@ -46,7 +46,8 @@ final class Procedure {
     }
 
     private boolean names(PlanStep step, UnitKind kind) {
-        IntPredicate named = unit -> circuit.wiring().directory().type(unit).kind().is(kind);
+        IntPredicate named =
+                unit -> circuit.wiring().directory().type(unit).kind().is(kind);
         int units = circuit.wiring().directory().count();
         for (int unit = 0; unit < units; unit++) {
             if (named.test(unit) && BuildPlan.names(step, unit)) {
@@ -67,7 +68,8 @@ final class Procedure {
     }
 
     private static OptionalDouble find(Optional<PlanStep> step, Pattern wanted) {
-        String words = step.map(one -> one.step().attribute().or("") + " " + one.step().says().or(""))
+        String words = step.map(one ->
+                        one.step().attribute().or("") + " " + one.step().says().or(""))
                 .orElse("")
                 .toLowerCase(Locale.ROOT);
         Matcher found = wanted.matcher(words);

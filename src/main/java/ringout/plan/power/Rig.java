@@ -21,8 +21,7 @@ import ringout.solve.power.PowerFlow;
  * @param where the two loose ends it is joined to, in words
  * @param otherPacks names of the packs that stay off
  */
-record Rig(
-        int cells, List<List<Integer>> stacks, int plus, int minus, String where, List<String> otherPacks) {
+record Rig(int cells, List<List<Integer>> stacks, int plus, int minus, String where, List<String> otherPacks) {
     /** {@return the rig of the first stack; empty when there is none, or one whose cells are not told} */
     static Optional<Rig> of(Circuit circuit) {
         Packs packs = Packs.of(circuit);
@@ -35,8 +34,9 @@ record Rig(
                 .flatMap(stack -> packs.names(stack).stream())
                 .toList();
         List<List<Integer>> stacks = new ArrayList<>();
-        packs.stacks().forEach(stack -> stacks.add(
-                stack.sources().stream().map(PowerSource::index).toList()));
+        packs.stacks()
+                .forEach(stack -> stacks.add(
+                        stack.sources().stream().map(PowerSource::index).toList()));
         Wiring wiring = circuit.wiring();
         int top = pole(circuit, first, true);
         int bottom = pole(circuit, first, false);

@@ -40,8 +40,9 @@ final class Stops {
         Map<String, List<String>> asked = new LinkedHashMap<>();
         for (String unit : fresh) {
             UnitType type = type(circuit, unit);
-            type.prerequisites().forEach(one -> asked.computeIfAbsent(one.what(), key -> new ArrayList<>())
-                    .add(unit));
+            type.prerequisites()
+                    .forEach(one -> asked.computeIfAbsent(one.what(), key -> new ArrayList<>())
+                            .add(unit));
             if (type.prerequisites().isEmpty() && type.antenna().is(true)) {
                 asked.computeIfAbsent("antenna or dummy load fitted", key -> new ArrayList<>())
                         .add(unit);

@@ -116,9 +116,8 @@ class PowerUpTest {
         PowerUp powerUp = of("dewmaker");
         List<PowerStage> bench = powerUp.stages(PowerStage.Kind.BENCH);
         assertEquals(2, bench.size());
-        assertTrue(bench.get(0)
-                .pulled()
-                .containsAll(List.of("PMPL-PWR", "PMPR-PWR", "LGT1-PWR", "NOZ1-PWR", "NOZ4-S")));
+        assertTrue(
+                bench.get(0).pulled().containsAll(List.of("PMPL-PWR", "PMPR-PWR", "LGT1-PWR", "NOZ1-PWR", "NOZ4-S")));
         assertTrue(bench.get(1).units().containsAll(List.of("PMPL", "NOZ1", "FPV")));
         assertTrue(bench.get(1).before().stream().anyMatch(words -> words.startsWith("hands clear of the disc")));
         assertEquals(52.0, bench.get(0).supply().volts().orElseThrow());
@@ -162,7 +161,8 @@ class PowerUpTest {
         Shape<UnitType> shape = Shape.of(UnitType.class);
         List<UnitType> types = clean.types().stream()
                 .map(type -> type.name().equals("ESC60")
-                        ? shape.with(type, "loads", List.of(withoutIdle(type.loads().get(0))))
+                        ? shape.with(
+                                type, "loads", List.of(withoutIdle(type.loads().get(0))))
                         : type)
                 .toList();
         PowerUp powerUp = PowerUps.of(circuit(Shape.of(Aircraft.class).with(clean, "types", types)));
@@ -173,7 +173,8 @@ class PowerUpTest {
                         && open.needs().contains("current at rest")));
         assertTrue(first.supply().limitA().isEmpty());
         assertTrue(first.readings().stream()
-                .noneMatch(one -> one instanceof Expected.Reading read && read.unit().equals("A")));
+                .noneMatch(one ->
+                        one instanceof Expected.Reading read && read.unit().equals("A")));
     }
 
     private static LoadSpec withoutIdle(LoadSpec load) {
