@@ -26,7 +26,9 @@ final class Drawings {
         /** Power tree. */
         POWER,
         /** Return diagram. */
-        RETURN
+        RETURN,
+        /** Map of motors and control surfaces. */
+        MAP
     }
 
     /** Forms a sheet is written in. */

@@ -26,7 +26,9 @@ public final class SheetSet {
         /** Power tree. */
         POWER,
         /** Return diagram. */
-        RETURN
+        RETURN,
+        /** Map of motors and control surfaces. */
+        MAP
     }
 
     /**
@@ -73,6 +75,7 @@ public final class SheetSet {
         TreeSheets.returns(circuit, report, hash)
                 .ifPresent(tree -> set.add(new Pending(
                         Kind.RETURN, "return", (n, m) -> tree.numbered(n, m).sheet())));
+        SurveySheets.map(circuit, report, hash).ifPresent(map -> set.add(new Pending(Kind.MAP, "map", map::numbered)));
         return numbered(set);
     }
 

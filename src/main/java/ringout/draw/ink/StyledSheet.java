@@ -12,6 +12,7 @@ import ringout.draw.paper.SheetSize;
  * @param hatches the hatchings it uses
  * @param ink from the lowest to the uppermost
  * @param promised the wires that must be found on it, each once
+ * @param things the things that must be found on it, each once, and no others; nothing is asked when there are none
  */
 public record StyledSheet(
         SheetSize size,
@@ -19,7 +20,8 @@ public record StyledSheet(
         String description,
         List<HatchTile> hatches,
         List<Ink> ink,
-        List<Promise> promised) {
+        List<Promise> promised,
+        List<String> things) {
     /**
      * A wire that must be on the sheet.
      *
@@ -34,5 +36,17 @@ public record StyledSheet(
         hatches = List.copyOf(hatches);
         ink = List.copyOf(ink);
         promised = List.copyOf(promised);
+        things = List.copyOf(things);
+    }
+
+    /** A sheet of which only the wires are promised. */
+    public StyledSheet(
+            SheetSize size,
+            String title,
+            String description,
+            List<HatchTile> hatches,
+            List<Ink> ink,
+            List<Promise> promised) {
+        this(size, title, description, hatches, ink, promised, List.of());
     }
 }

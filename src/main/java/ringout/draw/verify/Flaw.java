@@ -36,6 +36,14 @@ public record Flaw(Kind kind, String words, Point at) {
         WIRE_THROUGH_UNIT,
         /** Two units overlap. */
         UNIT_ON_UNIT,
+        /** A promised thing is not there. */
+        THING_ABSENT,
+        /** A thing is there twice. */
+        THING_TWICE,
+        /** A thing is there that was not promised. */
+        THING_UNPROMISED,
+        /** Two discs overlap. */
+        DISC_ON_DISC,
         /** Two badges overlap. */
         BADGE_ON_BADGE,
         /** Two texts overlap. */
@@ -46,7 +54,7 @@ public record Flaw(Kind kind, String words, Point at) {
         TEXT_ACROSS_EDGE,
         /** A text lies below other ink. */
         TEXT_COVERED,
-        /** Lettering is lower than 2.5 mm. */
+        /** Lettering is lower than 2.5 mm, or than 5 mm where it is to be read at arm's length. */
         TEXT_TOO_SMALL,
         /** A text is squeezed or stretched. */
         TEXT_SQUEEZED,

@@ -13,6 +13,9 @@ import ringout.draw.verify.Seen.Way;
 
 /** Texts against texts, wires, outlines and the ink above them. */
 final class TextChecks {
+    /** Class of what must be read at arm's length. */
+    private static final String ARMS_LENGTH = "arms-length";
+
     private static final double SLACK = 0.05;
     private static final double SQUEEZE = 0.01;
 
@@ -52,8 +55,11 @@ final class TextChecks {
     }
 
     private void checkSize(Text text) {
-        if (text.cap() < Lettering.SMALL - 0.005) {
-            flaw(Kind.TEXT_TOO_SMALL, "\"" + text.words() + "\" is lower than 2.5 mm", text);
+        boolean far = text.group().within(ARMS_LENGTH).isPresent()
+                && text.group().within("badge").isEmpty();
+        double least = far ? Lettering.LARGE : Lettering.SMALL;
+        if (text.cap() < least - 0.005) {
+            flaw(Kind.TEXT_TOO_SMALL, "\"" + text.words() + "\" is lower than " + least + " mm", text);
         }
         if (Math.abs(text.squeeze() - 1) > SQUEEZE) {
             flaw(Kind.TEXT_SQUEEZED, "\"" + text.words() + "\" is squeezed or stretched", text);

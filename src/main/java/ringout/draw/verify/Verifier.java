@@ -10,11 +10,17 @@ public final class Verifier {
 
     /** {@return what is wrong with a sheet that must hold these wires; reads nothing but the SVG text} */
     public static Verdict verify(String svg, List<Promise> promised) {
+        return verify(svg, promised, List.of());
+    }
+
+    /** {@return what is wrong with a sheet that must hold these wires and things} */
+    public static Verdict verify(String svg, List<Promise> promised, List<String> things) {
         Seen seen = SvgEye.read(svg);
         List<Flaw> flaws = new ArrayList<>(seen.unreadable);
         WireChecks wires = new WireChecks(seen, flaws);
         wires.run();
         new EndChecks(seen, flaws).run(promised);
+        new ThingChecks(seen, flaws).run(things);
         new TextChecks(seen, flaws).run();
         new FrameChecks(seen, flaws).run();
         Contrast.check(seen, flaws);

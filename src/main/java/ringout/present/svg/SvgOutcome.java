@@ -38,7 +38,7 @@ public sealed interface SvgOutcome {
     /** {@return the sheet as SVG, if the verifier finds nothing wrong with it} */
     static SvgOutcome of(StyledSheet sheet) {
         SvgText svg = SvgWriter.write(sheet);
-        Verdict verdict = Verifier.verify(svg.text(), svg.promised());
+        Verdict verdict = Verifier.verify(svg.text(), svg.promised(), sheet.things());
         return verdict.passed() ? new Verified(svg.text(), verdict) : new Refused(verdict.flaws());
     }
 }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -15,6 +16,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import ringout.draw.DemoScene;
 import ringout.draw.ink.StyledSheet.Promise;
+import ringout.draw.letter.Lettering;
 import ringout.draw.paper.SheetSize;
 import ringout.draw.verify.Flaw.Kind;
 import ringout.draw.wiring.WiringDrawing;
@@ -235,5 +237,42 @@ class VerifierTest {
         expect(Kind.UNREADABLE, svg.replaceFirst("<g class=\"wire\"", "<g transform=\"scale(0.5)\" class=\"wire\""));
         expect(Kind.UNREADABLE, svg.replace("</svg>", ""));
         expect(Kind.UNREADABLE, svg.replaceFirst("width=\"[0-9]+mm\"", "width=\"300mm\""));
+    }
+
+    /** Small sheets of which only one thing matters. */
+    private static Set<Kind> of(String ink, String... things) {
+        String sheet = "<svg viewBox=\"0 0 99 99\" width=\"99mm\" height=\"99mm\"><rect class=\"border\" x=\"1\" y=\"1\" width=\"97\""
+                + " height=\"97\" fill=\"none\"/>" + ink + "</svg>";
+        return Verifier.verify(sheet, List.of(), List.of(things)).flaws().stream()
+                .map(Flaw::kind)
+                .collect(Collectors.toSet());
+    }
+
+    private static String disc(String thing, int x) {
+        return "<g data-thing=\"" + thing + "\"><ellipse class=\"disc\" cx=\"" + x
+                + "\" cy=\"50\" rx=\"9\" ry=\"9\" fill=\"none\"/></g>";
+    }
+
+    @Test
+    void everyPromisedThingIsThereOnceAndNoOther() {
+        assertEquals(Set.of(), of(disc("M1", 20) + disc("M2", 50), "M1", "M2"));
+        assertEquals(Set.of(Kind.THING_ABSENT), of(disc("M1", 20), "M1", "M2"));
+        assertEquals(Set.of(Kind.THING_TWICE), of(disc("M1", 20) + disc("M1", 50), "M1"));
+        assertEquals(Set.of(Kind.THING_UNPROMISED), of(disc("M1", 20) + disc("M2", 50), "M1"));
+    }
+
+    @Test
+    void discsDoNotMeet() {
+        assertEquals(Set.of(Kind.DISC_ON_DISC), of(disc("M1", 20) + disc("M2", 37), "M1", "M2"));
+    }
+
+    @Test
+    void whatIsReadAtArmsLengthIsFiveMillimetresHigh() {
+        String text = "<text x=\"20\" y=\"50\" font-size=\"%s\" fill=\"#000000\">M1</text>";
+        String low = String.format(Locale.ROOT, text, Lettering.emOf(4.9));
+        String high = String.format(Locale.ROOT, text, Lettering.emOf(5));
+        assertEquals(Set.of(), of(low));
+        assertEquals(Set.of(), of("<g class=\"arms-length\">" + high + "</g>"));
+        assertEquals(Set.of(Kind.TEXT_TOO_SMALL), of("<g class=\"arms-length\">" + low + "</g>"));
     }
 }
