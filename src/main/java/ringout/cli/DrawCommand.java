@@ -28,7 +28,10 @@ final class DrawCommand implements Callable<Integer> {
             description = "Folder to write into.")
     private Path folder = Path.of("");
 
-    @Option(names = "--sheet", paramLabel = "KIND", description = "wiring, bus, power, return, map or all (default: all).")
+    @Option(
+            names = "--sheet",
+            paramLabel = "KIND",
+            description = "wiring, bus, power, return, map or all (default: all).")
     private Drawings.Kind kind = Drawings.Kind.ALL;
 
     @Option(

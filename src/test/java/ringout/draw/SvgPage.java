@@ -25,7 +25,8 @@ public final class SvgPage {
     public static SvgPage of(String svg) {
         try {
             var builder = DocumentBuilderFactory.newInstance().newDocumentBuilder();
-            return new SvgPage(builder.parse(new InputSource(new StringReader(svg))).getDocumentElement());
+            return new SvgPage(
+                    builder.parse(new InputSource(new StringReader(svg))).getDocumentElement());
         } catch (SAXException | IOException | ParserConfigurationException e) {
             throw new IllegalArgumentException(e);
         }

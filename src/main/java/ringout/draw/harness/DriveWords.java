@@ -27,8 +27,7 @@ final class DriveWords {
 
     private static final String BUS = "bus ";
 
-    private static final Set<PinRole> SUPPLY =
-            Set.of(PinRole.SUPPLY_IN, PinRole.SUPPLY_THROUGH, PinRole.ZERO_V);
+    private static final Set<PinRole> SUPPLY = Set.of(PinRole.SUPPLY_IN, PinRole.SUPPLY_THROUGH, PinRole.ZERO_V);
 
     private final Circuit circuit;
     private final Wiring wiring;
@@ -79,7 +78,8 @@ final class DriveWords {
             for (int w : supply && !signal ? wiring.wiresAt(pin) : new int[0]) {
                 Wire wire = wiring.wires().get(w);
                 int far = wire.otherPin(pin);
-                boolean power = wiring.is(pin, PinRole.ZERO_V) ? wiring.plug(far).pins().size() == 1 : true;
+                boolean power =
+                        wiring.is(pin, PinRole.ZERO_V) ? wiring.plug(far).pins().size() == 1 : true;
                 if (circuit.mated(wire) && power) {
                     units.add(wiring.directory().name(wiring.unitOf(far)));
                     plugs.add(plug(far));
@@ -93,7 +93,9 @@ final class DriveWords {
     }
 
     private String plug(int pin) {
-        return wiring.directory().isJoint(wiring.unitOf(pin)) ? "" : wiring.plug(pin).name();
+        return wiring.directory().isJoint(wiring.unitOf(pin))
+                ? ""
+                : wiring.plug(pin).name();
     }
 
     /** Plugs that differ in their last letter only are said once: {@code K1} for {@code K1P} and {@code K1N}. */
@@ -113,10 +115,8 @@ final class DriveWords {
             boolean flown = hub.unit() == controller
                     && hub.member()
                     && buses.nodes(buses.segment(hub)).stream()
-                            .anyMatch(node -> wiring.directory()
-                                    .type(node.unit())
-                                    .kind()
-                                    .is(UnitKind.CONTROLLER));
+                            .anyMatch(node ->
+                                    wiring.directory().type(node.unit()).kind().is(UnitKind.CONTROLLER));
             if (flown) {
                 String address = buses.setting(hub)
                         .map(PortSetting::address)

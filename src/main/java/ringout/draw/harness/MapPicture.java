@@ -66,8 +66,7 @@ final class MapPicture {
         return Optional.of(picture.scene(airframe, surfaces, headlines, title));
     }
 
-    private MapScene scene(
-            Airframe airframe, List<SurfaceRow> surfaces, List<Headline> headlines, SheetTitle title) {
+    private MapScene scene(Airframe airframe, List<SurfaceRow> surfaces, List<Headline> headlines, SheetTitle title) {
         UnitMarks marks = new UnitMarks(circuit, headlines, ofUnit);
         List<String> used = usedHeads();
         List<String> heads = new ArrayList<>(List.of("motor"));
@@ -90,7 +89,10 @@ final class MapPicture {
                 .map(source -> "numbers and turning by " + Lettering.printable(source))
                 .orElse("where numbers and turning come from: not given");
         return new MapScene(
-                title.info("motors and surfaces", "motor and surface map", marks.lines().size()),
+                title.info(
+                        "motors and surfaces",
+                        "motor and surface map",
+                        marks.lines().size()),
                 convention,
                 told,
                 heads,
@@ -104,7 +106,11 @@ final class MapPicture {
     private void collect(Airframe airframe) {
         List<MotorDrive> drives = MotorDrives.of(circuit);
         for (Rotor rotor : airframe.rotors()) {
-            add(rotor, drives.stream().filter(drive -> drive.rotor().filter(rotor::equals).isPresent()).findFirst());
+            add(
+                    rotor,
+                    drives.stream()
+                            .filter(drive -> drive.rotor().filter(rotor::equals).isPresent())
+                            .findFirst());
         }
         for (MotorDrive drive : drives) {
             if (drive.rotor().isEmpty()) {
@@ -115,10 +121,8 @@ final class MapPicture {
 
     private void add(Rotor rotor, Optional<MotorDrive> drive) {
         String name = rotor.number().known().map(number -> "M" + number).orElse(Hover.name(rotor));
-        OptionalDouble bearing = rotor.bearingDeg()
-                .known()
-                .map(OptionalDouble::of)
-                .orElse(OptionalDouble.empty());
+        OptionalDouble bearing =
+                rotor.bearingDeg().known().map(OptionalDouble::of).orElse(OptionalDouble.empty());
         Optional<Spot> spot = spot(rotor);
         String motor = rotor.motor().or("");
         if (spot.isEmpty()) {
@@ -127,9 +131,8 @@ final class MapPicture {
         if (drive.isEmpty()) {
             notes.add("the motor of " + name + " is not aboard in this state, or not named in the frame table");
         }
-        Tier tier = rotor.level().is(Level.UPPER)
-                ? Tier.UPPER
-                : rotor.level().is(Level.LOWER) ? Tier.LOWER : Tier.SINGLE;
+        Tier tier =
+                rotor.level().is(Level.UPPER) ? Tier.UPPER : rotor.level().is(Level.LOWER) ? Tier.LOWER : Tier.SINGLE;
         add(name, motor, spot, bearing, tier, rotor.spin().known(), drive);
     }
 
@@ -146,9 +149,8 @@ final class MapPicture {
     private void add(MotorDrive drive) {
         Unit unit = drive.motor();
         boolean placed = unit.xMm().isKnown() && unit.yMm().isKnown();
-        Optional<Spot> spot = placed
-                ? Optional.of(new Spot(unit.xMm().or(0.0), unit.yMm().or(0.0)))
-                : Optional.empty();
+        Optional<Spot> spot =
+                placed ? Optional.of(new Spot(unit.xMm().or(0.0), unit.yMm().or(0.0))) : Optional.empty();
         String name = drive.number().map(number -> "M" + number).orElse(unit.ref());
         OptionalDouble bearing = placed
                 ? OptionalDouble.of(
@@ -176,7 +178,8 @@ final class MapPicture {
         List<Column> row = new ArrayList<>();
         drive.ifPresent(one -> row.addAll(words.drivenBy(one)));
         Optional<Spin> wired = drive.flatMap(one -> ActualSpin.of(circuit, one));
-        String wish = wired.equals(wanted) ? "" : ", wants " + wanted.map(Enum::name).orElse(UNKNOWN);
+        String wish =
+                wired.equals(wanted) ? "" : ", wants " + wanted.map(Enum::name).orElse(UNKNOWN);
         row.add(Column.of(DriveWords.TURNS, wired.map(Enum::name).orElse(UNKNOWN) + wish));
         row.add(Column.of("prop", drive.map(one -> propeller(one.motor())).orElse(UNKNOWN)));
         columns.add(row);
@@ -232,7 +235,8 @@ final class MapPicture {
         for (Surface surface : airframe.surfaces()) {
             String id = ids.of("surface " + rows.size(), Lettering.printable(surface.name()));
             mark(surface.servo().or(""), id);
-            String reversed = surface.reversed().known().map(yes -> yes ? "yes" : "no").orElse(UNKNOWN);
+            String reversed =
+                    surface.reversed().known().map(yes -> yes ? "yes" : "no").orElse(UNKNOWN);
             rows.add(new SurfaceRow(
                     id,
                     Arrays.asList(

@@ -53,8 +53,8 @@ public final class MapDrawing {
             for (Margins margins : tries) {
                 Optional<List<Ink>> ink = drawing.fill(margins.drawing());
                 if (ink.isPresent()) {
-                    return Optional.of(new Drawn(
-                            margins, scene.info().title(), ink.get(), List.of(), drawing.things()));
+                    return Optional.of(
+                            new Drawn(margins, scene.info().title(), ink.get(), List.of(), drawing.things()));
                 }
             }
         }
@@ -83,7 +83,8 @@ public final class MapDrawing {
                 scene.heads(), scene.rotors().stream().map(this::row).toList());
         MapTable surfaces = MapTable.of(
                 scene.surfaceHeads(), scene.surfaces().stream().map(this::row).toList());
-        List<String> words = new ArrayList<>(Lettering.wrap(scene.convention(), LARGE, Weight.REGULAR, area.width(), 2));
+        List<String> words =
+                new ArrayList<>(Lettering.wrap(scene.convention(), LARGE, Weight.REGULAR, area.width(), 2));
         words.addAll(WARNING);
         double foot = words.size() * LINE;
         double wide = Math.max(motors.width(), surfaces.width());
@@ -122,8 +123,7 @@ public final class MapDrawing {
     }
 
     private MapTable.Row row(SurfaceRow surface) {
-        return new MapTable.Row(
-                tag(surface.id()), surface.cells(), badges.getOrDefault(surface.id(), List.of()));
+        return new MapTable.Row(tag(surface.id()), surface.cells(), badges.getOrDefault(surface.id(), List.of()));
     }
 
     private static Tag tag(String id) {

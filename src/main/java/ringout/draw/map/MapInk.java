@@ -93,8 +93,7 @@ final class MapInk {
         List<Ink> ink = new ArrayList<>();
         double radius = placed.radius();
         double top = middle.y() - (NAME + 2 + LINE) / 2 + 0.6;
-        ink.add(Print.line(
-                rotor.name(), middle.x(), top + NAME / 2, Align.MIDDLE, NAME, Weight.BOLD, Palette.BLACK));
+        ink.add(Print.line(rotor.name(), middle.x(), top + NAME / 2, Align.MIDDLE, NAME, Weight.BOLD, Palette.BLACK));
         double y = top + NAME + 2 + LINE / 2 - 0.6;
         ink.add(Print.line(below(rotor), middle.x(), y, Align.MIDDLE, LARGE, Weight.REGULAR, Palette.BLACK));
         double angle = BADGE_FROM;
@@ -114,9 +113,7 @@ final class MapInk {
     }
 
     private static String bearing(MapRotor rotor) {
-        return rotor.bearingDeg().isPresent()
-                ? Math.round(rotor.bearingDeg().getAsDouble()) + "\u00b0"
-                : "?";
+        return rotor.bearingDeg().isPresent() ? Math.round(rotor.bearingDeg().getAsDouble()) + "\u00b0" : "?";
     }
 
     /** Two rotors above each other have one bearing: it stands in the upper one. */

@@ -20,11 +20,10 @@ final class MapLegend {
     static List<LegendEntry> of(MapScene scene) {
         List<LegendEntry> entries = new ArrayList<>();
         for (Turn turn : Turn.values()) {
-            if (scene.rotors().stream().anyMatch(rotor -> rotor.turn().filter(turn::equals).isPresent())) {
+            if (scene.rotors().stream()
+                    .anyMatch(rotor -> rotor.turn().filter(turn::equals).isPresent())) {
                 entries.add(new LegendEntry(
-                        turn + ", wanted, seen from above",
-                        LegendEntry.TALL,
-                        p -> Rounds.sample(p, turn)));
+                        turn + ", wanted, seen from above", LegendEntry.TALL, p -> Rounds.sample(p, turn)));
             }
         }
         if (scene.rotors().stream().anyMatch(rotor -> rotor.tier() != Tier.SINGLE)) {

@@ -123,13 +123,10 @@ record MapTable(List<String> heads, List<Row> rows, List<Double> widths) {
         double middle = corner.y() + ROW / 2;
         for (int column = 0; column < heads.size(); column++) {
             if (column > 0) {
-                ink.add(new Stroke(
-                        Tag.NONE, List.of(new Point(x, corner.y()), new Point(x, corner.y() + ROW)), thin));
+                ink.add(new Stroke(Tag.NONE, List.of(new Point(x, corner.y()), new Point(x, corner.y() + ROW)), thin));
             }
             String text = row.cells().get(column);
-            Print.add(
-                    ink,
-                    Print.line(text, x + MARGIN, middle, Align.START, LARGE, weight(column), Palette.BLACK));
+            Print.add(ink, Print.line(text, x + MARGIN, middle, Align.START, LARGE, weight(column), Palette.BLACK));
             x += widths.get(column);
         }
         for (BadgeForm badge : row.badges()) {

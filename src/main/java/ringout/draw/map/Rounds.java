@@ -46,8 +46,7 @@ final class Rounds {
         double dx = -Math.sin(out) * sign;
         double dy = Math.cos(out) * sign;
         Point nose = tip.plus(dx * HEAD, dy * HEAD);
-        List<Point> head =
-                List.of(nose, tip.plus(-dy * WING, dx * WING), tip.plus(dy * WING, -dx * WING));
+        List<Point> head = List.of(nose, tip.plus(-dy * WING, dx * WING), tip.plus(dy * WING, -dx * WING));
         return List.of(
                 new Stroke(Tag.of("turn"), arc, Pen.solid(Palette.BLACK, Lines.THICK)),
                 Patch.polygon("head", head, Paint.of(Palette.BLACK), Pen.NONE));

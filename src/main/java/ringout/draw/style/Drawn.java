@@ -15,7 +15,8 @@ import ringout.draw.ink.StyledSheet.Promise;
  * @param promised the lines that must be found on it, each once
  * @param things the things that must be found on it, each once
  */
-public record Drawn(Margins margins, String description, List<Ink> drawing, List<Promise> promised, List<String> things) {
+public record Drawn(
+        Margins margins, String description, List<Ink> drawing, List<Promise> promised, List<String> things) {
     /** Keeps unmodifiable copies. */
     public Drawn {
         drawing = List.copyOf(drawing);

@@ -75,8 +75,7 @@ final class ThingChecks {
         for (int i = 0; i < discs.size(); i++) {
             Patch disc = discs.get(i);
             for (Patch other : discs.subList(i + 1, discs.size())) {
-                double apart =
-                        disc.area().centre().distance(other.area().centre());
+                double apart = disc.area().centre().distance(other.area().centre());
                 if (apart < (disc.area().width() + other.area().width()) / 2) {
                     Point at = disc.area().centre();
                     flaws.add(new Flaw(Kind.DISC_ON_DISC, "two discs overlap", at));

@@ -33,10 +33,13 @@ class MapSheetTest {
     void everyRotorStandsAtItsBearingNoseUp(String sample) {
         SvgPage page = page(sample);
         Map<String, Element> rotors = page.by("rotor");
-        List<Rotor> table = sample(sample).circuit().wiring().aircraft().airframe().rotors();
+        List<Rotor> table =
+                sample(sample).circuit().wiring().aircraft().airframe().rotors();
         assertEquals(table.size(), rotors.size());
-        double hubX = rotors.values().stream().mapToDouble(MapSheetTest::x).average().orElseThrow();
-        double hubY = rotors.values().stream().mapToDouble(MapSheetTest::y).average().orElseThrow();
+        double hubX =
+                rotors.values().stream().mapToDouble(MapSheetTest::x).average().orElseThrow();
+        double hubY =
+                rotors.values().stream().mapToDouble(MapSheetTest::y).average().orElseThrow();
         for (Rotor rotor : table) {
             Element drawn = rotors.get("M" + rotor.number().or(0));
             double bearing = Math.toDegrees(Math.atan2(x(drawn) - hubX, hubY - y(drawn)));
@@ -67,13 +70,15 @@ class MapSheetTest {
                 "dewmaker | M7 | M7 E7 CAN-A 17 CW CW"
             })
     void rowSaysWhatDrivesIt(String sample, String motor, String row) {
-        assertEquals(row, String.join(" ", SvgPage.texts(page(sample).by("motor").get(motor))));
+        assertEquals(
+                row, String.join(" ", SvgPage.texts(page(sample).by("motor").get(motor))));
     }
 
     @Test
     void conventionAndCautionAreInWords() {
         List<String> words = page("dewmaker").texts();
-        assertTrue(words.contains("numbers and turning by controller manual, frame table coaxial X8"), words.toString());
+        assertTrue(
+                words.contains("numbers and turning by controller manual, frame table coaxial X8"), words.toString());
         assertTrue(words.contains("seen from above; propellers off before a motor is commanded"), words.toString());
     }
 
@@ -82,12 +87,14 @@ class MapSheetTest {
     @ValueSource(strings = {"linewarden", "dewmaker"})
     void theArrowAloneTellsTheDirection(String sample) {
         SvgPage page = page(sample);
-        String svg = Sheets.verified(SurveySheets.map(sample(sample).circuit(), sample(sample).report(), "0badcafe")
-                .orElseThrow()
-                .numbered(1, 1));
+        String svg = Sheets.verified(
+                SurveySheets.map(sample(sample).circuit(), sample(sample).report(), "0badcafe")
+                        .orElseThrow()
+                        .numbered(1, 1));
         assertTrue(svg.contains("width=\"297mm\""), "A4");
         long arrows = page.by("rotor").values().stream()
-                .filter(rotor -> arrowPointsRight(svg, x(rotor), y(rotor)) == rotor.getAttribute("data-turn").equals("CW"))
+                .filter(rotor -> arrowPointsRight(svg, x(rotor), y(rotor))
+                        == rotor.getAttribute("data-turn").equals("CW"))
                 .count();
         assertEquals(page.by("rotor").size(), arrows);
     }
@@ -109,7 +116,9 @@ class MapSheetTest {
     void whatHasNoPlaceStandsInTheTableAndIsTold() {
         SvgPage page = page("starter");
         assertEquals(List.of(), page.with("rotor"));
-        assertEquals(List.of("M1", "1", "M", "CW", "CW"), SvgPage.texts(page.by("motor").get("M1")));
+        assertEquals(
+                List.of("M1", "1", "M", "CW", "CW"),
+                SvgPage.texts(page.by("motor").get("M1")));
         assertTrue(page.texts().contains("note: bearing or distance of M1 not given: it is in the table only"));
     }
 

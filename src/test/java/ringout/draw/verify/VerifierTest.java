@@ -241,8 +241,9 @@ class VerifierTest {
 
     /** Small sheets of which only one thing matters. */
     private static Set<Kind> of(String ink, String... things) {
-        String sheet = "<svg viewBox=\"0 0 99 99\" width=\"99mm\" height=\"99mm\"><rect class=\"border\" x=\"1\" y=\"1\" width=\"97\""
-                + " height=\"97\" fill=\"none\"/>" + ink + "</svg>";
+        String sheet =
+                "<svg viewBox=\"0 0 99 99\" width=\"99mm\" height=\"99mm\"><rect class=\"border\" x=\"1\" y=\"1\" width=\"97\""
+                        + " height=\"97\" fill=\"none\"/>" + ink + "</svg>";
         return Verifier.verify(sheet, List.of(), List.of(things)).flaws().stream()
                 .map(Flaw::kind)
                 .collect(Collectors.toSet());
