@@ -1,0 +1,268 @@
+package ringout.trace.predict;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import ringout.graph.EdgeKind;
+import ringout.graph.Part;
+import ringout.graph.Wiring;
+import ringout.graph.power.Consumer;
+import ringout.graph.power.PowerGraph;
+import ringout.graph.power.PowerSource;
+import ringout.model.PartKind;
+import ringout.solve.PartResistance;
+import ringout.solve.meter.Change;
+
+/**
+ * Where power comes after some changes, and where it finds its way back. A short lets the weakest fuse between it and the
+ * source open, else the source before it stops; what dies with them is found by walking again.
+ *
+ * <p>Does not see how much: a way that is too thin counts as a way. Where two sources feed a short, the way the walk found
+ * first opens first, then the other.
+ */
+final class PowerReach {
+    private static final int MOST_ROUNDS = 12;
+
+    /** What a fault joined: edge, or {@link Edited#SHORT}. */
+    private record Join(int edge, int a, int b) {}
+
+    /** How power came to a vertex: over an edge from another, or from a source. */
+    private record Came(int edge, int from, int source) {}
+
+    private final Edited edited;
+    private final Wiring wiring;
+    private final PowerGraph power;
+    private final BitSet off = new BitSet();
+    private final BitSet blown = new BitSet();
+    private final BitSet waiting = new BitSet();
+    private final Set<String> opened = new TreeSet<>();
+    private final BitSet fed = new BitSet();
+    private final BitSet back = new BitSet();
+    private final Map<Integer, Came> cameBy = new HashMap<>();
+
+    PowerReach(Edited edited, Set<Integer> sourcesOff) {
+        this.edited = edited;
+        this.wiring = edited.wiring();
+        this.power = PowerGraph.of(edited.circuit());
+        sourcesOff.forEach(off::set);
+        List<Join> joins = joins();
+        for (int round = 0; round < MOST_ROUNDS; round++) {
+            walk();
+            boolean again = false;
+            for (Join join : joins) {
+                again |= settle(join);
+            }
+            if (!again) {
+                break;
+            }
+        }
+    }
+
+    private List<Join> joins() {
+        List<Join> joins = new ArrayList<>();
+        for (Change change : edited.changes()) {
+            if (change instanceof Change.Added added && !edited.instead(added)) {
+                joins.add(new Join(Edited.SHORT, added.a(), added.b()));
+            } else if (change instanceof Change.Moved moved) {
+                joins.add(new Join(moved.element(), moved.a(), moved.b()));
+                waiting.set(moved.element());
+            }
+        }
+        return joins;
+    }
+
+    /** Lets a join carry power once it is no short, or opens what its short opens; whether anything changed. */
+    private boolean settle(Join join) {
+        int hot = shorts(join.a(), join.b()) ? join.a() : shorts(join.b(), join.a()) ? join.b() : -1;
+        if (hot >= 0) {
+            return open(hot);
+        }
+        if (join.edge() >= 0 && waiting.get(join.edge())) {
+            waiting.clear(join.edge());
+            return true;
+        }
+        return false;
+    }
+
+    private boolean shorts(int plus, int zero) {
+        return fed.get(plus) && back.get(zero);
+    }
+
+    private boolean open(int vertex) {
+        int weakest = -1;
+        double rating = Double.POSITIVE_INFINITY;
+        Came came = cameBy.get(vertex);
+        while (came != null && came.source() < 0) {
+            double amps = fuseAmps(came.edge());
+            if (amps < rating) {
+                rating = amps;
+                weakest = came.edge();
+            }
+            came = cameBy.get(came.from());
+        }
+        if (weakest >= 0) {
+            blown.set(weakest);
+            opened.add(fuseName(wiring.parts().get(wiring.ref(weakest))));
+            return true;
+        }
+        if (came == null || off.get(came.source())) {
+            return false;
+        }
+        off.set(came.source());
+        opened.add(power.sources().get(came.source()).name());
+        return true;
+    }
+
+    private double fuseAmps(int edge) {
+        if (edge < 0 || wiring.kind(edge) != EdgeKind.PART) {
+            return Double.POSITIVE_INFINITY;
+        }
+        Part part = wiring.parts().get(wiring.ref(edge));
+        if (part.origin() instanceof Part.LeadFuse fuse) {
+            return fuse.ratingA();
+        }
+        return part.origin() instanceof Part.Inner inner && inner.part().kind().is(PartKind.FUSE)
+                ? inner.part().rating().ratingA().or(Double.MAX_VALUE)
+                : Double.POSITIVE_INFINITY;
+    }
+
+    private String fuseName(Part part) {
+        if (part.origin() instanceof Part.LeadFuse fuse) {
+            return "fuse in " + wiring.wires().get(fuse.wire()).lead().id();
+        }
+        Part.Inner inner = (Part.Inner) part.origin();
+        return wiring.directory().name(inner.unit()) + " " + inner.part().name();
+    }
+
+    private void walk() {
+        fed.clear();
+        back.clear();
+        cameBy.clear();
+        for (PowerSource source : power.sources()) {
+            boolean lowest = source.inputs().isEmpty()
+                    && source.minus() >= 0
+                    && power.works(source)
+                    && power.bottom(source).index() == source.index();
+            if (lowest) {
+                flood(back, fed, source.minus());
+            }
+        }
+        boolean more = true;
+        while (more) {
+            more = false;
+            for (PowerSource source : power.sources()) {
+                more |= runs(source) && starts(source);
+            }
+            for (Part part : wiring.parts()) {
+                more |= PowerGraph.isDiode(part) && passes(part);
+            }
+        }
+    }
+
+    private boolean passes(Part diode) {
+        boolean whole = edited.circuit().live().hasEdge(diode.edge()) && !edited.hides(diode.edge());
+        if (!whole || !fed.get(diode.from()) || fed.get(diode.to()) || back.get(diode.to())) {
+            return false;
+        }
+        cameBy.put(diode.to(), new Came(diode.edge(), diode.from(), -1));
+        flood(fed, back, diode.to());
+        return true;
+    }
+
+    private boolean runs(PowerSource source) {
+        boolean whole = source.part() < 0
+                || !edited.hides(wiring.parts().get(source.part()).edge());
+        return power.works(source) && whole && !off.get(source.index());
+    }
+
+    private boolean starts(PowerSource source) {
+        if (fed.get(source.plus()) || back.get(source.plus())) {
+            return false;
+        }
+        boolean isolated = source.kind() == PowerSource.Kind.CONVERTER;
+        boolean zero = source.minus() < 0 || back.get(source.minus()) || fed.get(source.minus());
+        boolean input = source.inputs().isEmpty() || source.inputs().stream().anyMatch(fed::get);
+        if (!input || (!zero && !isolated)) {
+            return false;
+        }
+        if (isolated && source.minus() >= 0) {
+            flood(back, fed, source.minus());
+        }
+        cameBy.put(source.plus(), new Came(-1, -1, source.index()));
+        flood(fed, back, source.plus());
+        return true;
+    }
+
+    private void flood(BitSet into, BitSet never, int start) {
+        ArrayDeque<Integer> open = new ArrayDeque<>();
+        if (!into.get(start) && !never.get(start)) {
+            into.set(start);
+            open.add(start);
+        }
+        while (!open.isEmpty()) {
+            int vertex = open.remove();
+            edited.each(vertex, (edge, other) -> {
+                if (conducts(edge) && !into.get(other) && !never.get(other)) {
+                    into.set(other);
+                    if (into == fed) {
+                        cameBy.put(other, new Came(edge, vertex, -1));
+                    }
+                    open.add(other);
+                }
+            });
+        }
+    }
+
+    /** A short is dealt with on its own; what was moved waits until it is seen to be none. */
+    private boolean conducts(int edge) {
+        if (edge < 0) {
+            return edge == Edited.INSTEAD;
+        }
+        if (blown.get(edge) || waiting.get(edge)) {
+            return false;
+        }
+        if (wiring.kind(edge) != EdgeKind.PART) {
+            return true;
+        }
+        Part part = wiring.parts().get(wiring.ref(edge));
+        boolean resistor =
+                part.origin() instanceof Part.Inner inner && inner.part().kind().is(PartKind.RESISTOR);
+        return !resistor && PartResistance.ohm(part).isPresent();
+    }
+
+    /** Whether a rail of a unit has power and a way back. */
+    boolean lit(Consumer consumer) {
+        return fed.get(consumer.plus()) && (consumer.zero() < 0 || back.get(consumer.zero()));
+    }
+
+    /** Whether power comes to a vertex. */
+    boolean fed(int vertex) {
+        return fed.get(vertex);
+    }
+
+    /** Whether a vertex is joined to the zero of its supply. */
+    boolean returned(int vertex) {
+        return back.get(vertex);
+    }
+
+    /** Fuses that opened and sources that stopped because of a short, by name. */
+    Set<String> opened() {
+        return Collections.unmodifiableSet(opened);
+    }
+
+    /** Edges of fuses that opened because of a short. */
+    BitSet blown() {
+        return (BitSet) blown.clone();
+    }
+
+    /** Numbers of sources that are off or stopped. */
+    BitSet off() {
+        return (BitSet) off.clone();
+    }
+}
