@@ -150,7 +150,7 @@ final class PowerReach {
                     && power.works(source)
                     && power.bottom(source).index() == source.index();
             if (lowest) {
-                flood(back, fed, source.minus());
+                floodBack(source.minus());
             }
         }
         boolean more = true;
@@ -171,7 +171,7 @@ final class PowerReach {
             return false;
         }
         cameBy.put(diode.to(), new Came(diode.edge(), diode.from(), -1));
-        flood(fed, back, diode.to());
+        floodFed(diode.to());
         return true;
     }
 
@@ -192,14 +192,22 @@ final class PowerReach {
             return false;
         }
         if (isolated && source.minus() >= 0) {
-            flood(back, fed, source.minus());
+            floodBack(source.minus());
         }
         cameBy.put(source.plus(), new Came(-1, -1, source.index()));
-        flood(fed, back, source.plus());
+        floodFed(source.plus());
         return true;
     }
 
-    private void flood(BitSet into, BitSet never, int start) {
+    private void floodFed(int start) {
+        flood(fed, back, start, true);
+    }
+
+    private void floodBack(int start) {
+        flood(back, fed, start, false);
+    }
+
+    private void flood(BitSet into, BitSet never, int start, boolean remember) {
         ArrayDeque<Integer> open = new ArrayDeque<>();
         if (!into.get(start) && !never.get(start)) {
             into.set(start);
@@ -210,7 +218,7 @@ final class PowerReach {
             edited.each(vertex, (edge, other) -> {
                 if (conducts(edge) && !into.get(other) && !never.get(other)) {
                     into.set(other);
-                    if (into == fed) {
+                    if (remember) {
                         cameBy.put(other, new Came(edge, vertex, -1));
                     }
                     open.add(other);
