@@ -1,0 +1,59 @@
+package ringout.trace.diagnosis;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Which readings a suspect leaves unexplained.
+ *
+ * @param suspect number of the suspect
+ * @param unexplained readings whose likelihood under it is no more than {@link #EXPLAINS}
+ */
+public record Explanation(int suspect, List<Misfit> unexplained) {
+    /** A reading is explained when its likelihood is above this: common practice, no source. */
+    public static final double EXPLAINS = 0.02;
+
+    /**
+     * A reading that does not fit.
+     *
+     * @param reading the last reading of its question
+     * @param likelihood of all readings of that question under the suspect
+     */
+    public record Misfit(Reading reading, double likelihood) {}
+
+    /** Keeps its own copy. */
+    public Explanation {
+        unexplained = List.copyOf(unexplained);
+    }
+
+    /** Whether the suspect explains every reading. */
+    public boolean isComplete() {
+        return unexplained.isEmpty();
+    }
+
+    /** What a suspect fails to explain. */
+    public static Explanation of(Problem problem, List<Reading> readings, int suspect) {
+        List<Misfit> misfits = new ArrayList<>();
+        for (Map.Entry<Integer, List<Integer>> series :
+                Likelihood.byQuestion(readings).entrySet()) {
+            int question = series.getKey();
+            double likelihood = Likelihood.ofSeries(problem, question, series.getValue(), suspect);
+            if (likelihood <= EXPLAINS) {
+                int last = series.getValue().get(series.getValue().size() - 1);
+                misfits.add(new Misfit(new Reading(question, last), likelihood));
+            }
+        }
+        return new Explanation(suspect, misfits);
+    }
+
+    /** Whether any single suspect in the model explains every reading. */
+    public static boolean isSingle(Problem problem, List<Reading> readings) {
+        for (int s = 0; s < problem.suspects().size(); s++) {
+            if (problem.prior(s) > 0 && of(problem, readings, s).isComplete()) {
+                return true;
+            }
+        }
+        return false;
+    }
+}
