@@ -28,7 +28,11 @@ final class Drawings {
         /** Return diagram. */
         RETURN,
         /** Map of motors and control surfaces. */
-        MAP
+        MAP,
+        /** Drawings of made-up leads. */
+        LEAD,
+        /** Faces of plugs. */
+        FACE
     }
 
     /** Forms a sheet is written in. */

@@ -110,36 +110,12 @@ final class SheetScene {
         for (int pin = wiring.firstPin(unit, plug); pin < wiring.endPin(unit, plug); pin++) {
             String id = ids.of("pin " + pin, wiring.name(pin));
             rowOf.put(wiring.name(pin), id);
-            rows.add(new Pin(id, wiring.pin(pin).number(), signal(pin)));
+            rows.add(new Pin(id, wiring.pin(pin).number(), PinSignal.of(wiring, pin)));
         }
         fitting(unit, plug).ifPresent(rows::add);
         String id = ids.of("plug " + unit + " " + plug, name);
         boxOf.put(name, id);
         return new Plug(id, wiring.directory().type(unit).plugs().get(plug).name(), rows);
-    }
-
-    private String signal(int pin) {
-        ringout.model.Pin record = wiring.pin(pin);
-        String inside = record.inside().or("");
-        return record.name()
-                .known()
-                .orElseGet(() -> record.role()
-                        .known()
-                        .map(role -> switch (role) {
-                            case SUPPLY_IN, SUPPLY_OUT, SUPPLY_THROUGH -> inside.isEmpty() ? role.word() : inside;
-                            case CAN_H, CAN_L ->
-                                (inside.isEmpty() ? "CAN" : inside) + (role == PinRole.CAN_H ? " H" : " L");
-                            case PULSE_OUT, PULSE_IN ->
-                                role.word()
-                                        + record.output()
-                                                .known()
-                                                .map(o -> " " + o)
-                                                .orElse("");
-                            case PASSIVE -> inside;
-                            case NONE -> "";
-                            default -> role.word();
-                        })
-                        .orElse("?"));
     }
 
     /** The terminator of the bus port this plug belongs to, at the first such plug of the unit on the sheet. */

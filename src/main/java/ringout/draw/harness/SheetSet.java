@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import ringout.draw.card.CardSheet;
 import ringout.draw.ink.StyledSheet;
 import ringout.draw.wiring.WiringDrawing;
 import ringout.finding.Report;
@@ -28,7 +29,11 @@ public final class SheetSet {
         /** Return diagram. */
         RETURN,
         /** Map of motors and control surfaces. */
-        MAP
+        MAP,
+        /** Drawings of made-up leads. */
+        LEAD,
+        /** Faces of plugs. */
+        FACE
     }
 
     /**
@@ -76,7 +81,17 @@ public final class SheetSet {
                 .ifPresent(tree -> set.add(new Pending(
                         Kind.RETURN, "return", (n, m) -> tree.numbered(n, m).sheet())));
         SurveySheets.map(circuit, report, hash).ifPresent(map -> set.add(new Pending(Kind.MAP, "map", map::numbered)));
+        addCards(set, Kind.LEAD, LeadSheets.of(circuit, report, hash));
+        addCards(set, Kind.FACE, FaceSheets.of(circuit, report, hash));
         return numbered(set);
+    }
+
+    private static void addCards(List<Pending> set, Kind kind, List<CardSheet> sheets) {
+        for (int i = 0; i < sheets.size(); i++) {
+            CardSheet sheet = sheets.get(i);
+            String name = String.format(Locale.ROOT, "%s-%02d", kind.name().toLowerCase(Locale.ROOT), i + 1);
+            set.add(new Pending(kind, name, (n, m) -> sheet.numbered(n, m).sheet()));
+        }
     }
 
     private static List<Numbered> numbered(List<Pending> set) {
