@@ -53,7 +53,8 @@ public record CardHead(String name, String after, List<String> facts, List<Findi
 
     /** {@return the width below which its first line would be cut, mm} */
     public double leastWidth() {
-        double behind = after.isEmpty() ? 0 : 2 + Math.min(WIDEST, Lettering.width(after, Lettering.SMALL, Weight.REGULAR));
+        double behind =
+                after.isEmpty() ? 0 : 2 + Math.min(WIDEST, Lettering.width(after, Lettering.SMALL, Weight.REGULAR));
         return Lettering.width(shown(), Lettering.MEDIUM, Weight.BOLD) + 1.5 + badgesWidth() + behind;
     }
 
@@ -74,9 +75,7 @@ public record CardHead(String name, String after, List<String> facts, List<Findi
     public List<Ink> draw(Point corner) {
         List<Ink> ink = new ArrayList<>();
         double y = corner.y() + TITLE / 2 + 0.2;
-        Print.add(
-                ink,
-                Print.line(shown(), corner.x(), y, Align.START, Lettering.MEDIUM, Weight.BOLD, Palette.BLACK));
+        Print.add(ink, Print.line(shown(), corner.x(), y, Align.START, Lettering.MEDIUM, Weight.BOLD, Palette.BLACK));
         double x = corner.x() + Lettering.width(shown(), Lettering.MEDIUM, Weight.BOLD) + 1.5;
         for (BadgeForm badge : badges()) {
             ink.add(Badges.draw(badge, new Point(x + badge.width() / 2, y), name));

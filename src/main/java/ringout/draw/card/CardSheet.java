@@ -43,7 +43,6 @@ public record CardSheet(Margins margins, List<CardSpot> spots) {
         ink.addAll(cards);
         SheetInfo info = margins.info();
         String words = info.documentType() + " " + info.title();
-        return new StyledSheet(
-                margins.size(), words, String.join(", ", names()), Hatchings.all(), ink, promised);
+        return new StyledSheet(margins.size(), words, String.join(", ", names()), Hatchings.all(), ink, promised);
     }
 }

@@ -72,7 +72,10 @@ public record TextTable(List<String> heads, List<List<String>> rows, int colours
     }
 
     private double indent(int column) {
-        return column == colours && rows.stream().anyMatch(row -> !row.get(column).isEmpty()) ? STRIP + 1 : 0;
+        return column == colours
+                        && rows.stream().anyMatch(row -> !row.get(column).isEmpty())
+                ? STRIP + 1
+                : 0;
     }
 
     /** {@return its ink from an upper left corner, each row under a tag of its own} */

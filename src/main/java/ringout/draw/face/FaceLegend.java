@@ -16,9 +16,7 @@ public final class FaceLegend {
 
     /** {@return the line of a view} */
     public static LegendEntry of(View view) {
-        String words = view == View.WIRE_SIDE
-                ? "wire side: seen from its wires"
-                : "mating face: seen from the unit";
+        String words = view == View.WIRE_SIDE ? "wire side: seen from its wires" : "mating face: seen from the unit";
         return new LegendEntry(words, LegendEntry.LOW, p -> FaceInk.icon(view, p.plus(4, 0)));
     }
 

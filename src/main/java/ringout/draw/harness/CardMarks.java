@@ -32,8 +32,10 @@ final class CardMarks {
     /** The findings whose cause is a lead; of one whose cause is no lead, those that point to its row. */
     List<FindingLine> ofLead(String lead) {
         return lines(finding -> {
-            List<String> rows =
-                    finding.at().stream().map(Place::row).filter(leads::contains).toList();
+            List<String> rows = finding.at().stream()
+                    .map(Place::row)
+                    .filter(leads::contains)
+                    .toList();
             List<String> causes =
                     rows.stream().filter(finding.causes()::contains).toList();
             return (causes.isEmpty() ? rows : causes).contains(lead);
@@ -42,8 +44,8 @@ final class CardMarks {
 
     /** The findings about a plug or one of its pins. */
     List<FindingLine> ofPlug(String plug, Set<String> pins) {
-        return lines(finding ->
-                finding.objects().stream().anyMatch(object -> object.equals(plug) || pins.contains(object)));
+        return lines(
+                finding -> finding.objects().stream().anyMatch(object -> object.equals(plug) || pins.contains(object)));
     }
 
     /** The line of a finding, by its number. */

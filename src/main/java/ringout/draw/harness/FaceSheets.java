@@ -20,8 +20,9 @@ import ringout.model.Plug;
 
 /** The faces of all plugs with a wire, several to a sheet, in the order of the units. */
 public final class FaceSheets {
-    private static final String UNTOLD = "where the list does not tell how contacts lie they are drawn in one row, the first"
-            + " on the left of the wire side: the mark on the housing decides";
+    private static final String UNTOLD =
+            "where the list does not tell how contacts lie they are drawn in one row, the first"
+                    + " on the left of the wire side: the mark on the housing decides";
 
     private final Wiring wiring;
     private final CardMarks marks;
@@ -51,7 +52,9 @@ public final class FaceSheets {
     private List<Card> cards() {
         List<Card> cards = new ArrayList<>();
         for (int unit = 0; unit < wiring.directory().count(); unit++) {
-            int plugs = wiring.directory().isJoint(unit) ? 0 : wiring.directory().type(unit).plugs().size();
+            int plugs = wiring.directory().isJoint(unit)
+                    ? 0
+                    : wiring.directory().type(unit).plugs().size();
             for (int plug = 0; plug < plugs; plug++) {
                 if (!wires(unit, plug).isEmpty()) {
                     cards.add(card(unit, plug));

@@ -57,7 +57,8 @@ final class LeadPicture {
     LeadCard card(String id, String part, List<FindingLine> findings) {
         Wire first = wires.get(0);
         OptionalDouble length = longest();
-        Optional<Fuse> fuse = wires.stream().flatMap(wire -> look.fuse(wire).stream()).findFirst();
+        Optional<Fuse> fuse =
+                wires.stream().flatMap(wire -> look.fuse(wire).stream()).findFirst();
         return new LeadCard(
                 id,
                 lead.id().isEmpty() ? id : lead.id(),
@@ -145,10 +146,7 @@ final class LeadPicture {
         Shield shield = lead.shield().or(Shield.NONE);
         boolean both = shield == Shield.BOTH;
         return new LeadCard.Cover(
-                sleeve().orElse(""),
-                shield != Shield.NONE,
-                both || shield == Shield.FROM,
-                both || shield == Shield.TO);
+                sleeve().orElse(""), shield != Shield.NONE, both || shield == Shield.FROM, both || shield == Shield.TO);
     }
 
     private List<LeadCard.Leg> legs() {

@@ -18,8 +18,9 @@ import ringout.graph.Wiring;
  * plugs are one lead; rows of one name between several plugs are its parts.
  */
 public final class LeadSheets {
-    private static final String CUT = "lengths are those of the list, cut lengths from end to end of the conductor: add what the"
-            + " contacts of your plugs ask for";
+    private static final String CUT =
+            "lengths are those of the list, cut lengths from end to end of the conductor: add what the"
+                    + " contacts of your plugs ask for";
 
     private LeadSheets() {}
 

@@ -54,7 +54,8 @@ final class PlugFaces {
             for (int w : wiring.wiresAt(pin)) {
                 Wire wire = wiring.wires().get(w);
                 boolean from = wire.fromPin() == pin;
-                half = half.or(() -> Optional.of(from ? wire.lead().fromHalf() : wire.lead().toHalf()));
+                half = half.or(() ->
+                        Optional.of(from ? wire.lead().fromHalf() : wire.lead().toHalf()));
                 String colour = WireColour.of(wiring, wire);
                 if (!colour.isEmpty() && !colours.contains(colour)) {
                     colours.add(colour);

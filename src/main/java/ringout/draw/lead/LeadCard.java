@@ -95,7 +95,10 @@ public record LeadCard(
     }
 
     private double lower() {
-        return FaceInk.ofWireSide(from.face()).width() + FaceInk.ofWireSide(to.face()).width() + table.width() + 2 * GAP;
+        return FaceInk.ofWireSide(from.face()).width()
+                + FaceInk.ofWireSide(to.face()).width()
+                + table.width()
+                + 2 * GAP;
     }
 
     private double inner() {
@@ -124,7 +127,9 @@ public record LeadCard(
     }
 
     private double lowerHeight() {
-        double faces = Math.max(FaceInk.ofWireSide(from.face()).height(), FaceInk.ofWireSide(to.face()).height());
+        double faces = Math.max(
+                FaceInk.ofWireSide(from.face()).height(),
+                FaceInk.ofWireSide(to.face()).height());
         return Math.max(faces, table.height());
     }
 

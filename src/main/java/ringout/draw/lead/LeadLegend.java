@@ -26,8 +26,7 @@ final class LeadLegend {
         List<LegendEntry> entries = new ArrayList<>();
         entries.add(low(
                 card.kind().words(),
-                p -> LineInk.draw(
-                        List.of(p, p.plus(LegendEntry.SAMPLE, 0)), Lines.of(card.kind()), Presence.FITTED)));
+                p -> LineInk.draw(List.of(p, p.plus(LegendEntry.SAMPLE, 0)), Lines.of(card.kind()), Presence.FITTED)));
         entries.add(low("datum: lengths count from here", LeadLegend::datum));
         if (!card.cover().sleeve().isEmpty()) {
             entries.add(low("sleeve", LeadLegend::sleeve));
@@ -61,13 +60,12 @@ final class LeadLegend {
 
     private static List<Ink> sleeve(Point p) {
         Area area = new Area(p.x() + 2, p.y() - 1.7, 16, 3.4);
-        return List.of(Patch.rectangle(
-                "", area, Paint.of(Palette.LIGHT_GREY), Pen.solid(Palette.DARK_GREY, Lines.THIN)));
+        return List.of(
+                Patch.rectangle("", area, Paint.of(Palette.LIGHT_GREY), Pen.solid(Palette.DARK_GREY, Lines.THIN)));
     }
 
     private static List<Ink> shield(Point p) {
         Area area = new Area(p.x() + 2, p.y() - 1.9, 16, 3.8);
-        return List.of(Patch.rectangle(
-                "", area, Paint.clear(), Pen.dashed(Palette.BLACK, Lines.MEDIUM, 2.0, 1.2)));
+        return List.of(Patch.rectangle("", area, Paint.clear(), Pen.dashed(Palette.BLACK, Lines.MEDIUM, 2.0, 1.2)));
     }
 }

@@ -66,7 +66,9 @@ final class LeadLine {
 
     private String passedWords(int i) {
         Passed passed = card.passed().get(i);
-        String far = passed.atMm().isPresent() ? ", about " + Math.round(passed.atMm().getAsDouble()) + " mm" : ", place not told";
+        String far = passed.atMm().isPresent()
+                ? ", about " + Math.round(passed.atMm().getAsDouble()) + " mm"
+                : ", place not told";
         return (i + 1) + " " + Lettering.printable(passed.words()) + far;
     }
 
@@ -112,8 +114,7 @@ final class LeadLine {
             List<Point> plumb = List.of(new Point(x, y - 1.5), new Point(x, line - HALF_PLUG));
             parts.add(new Stroke(Tag.of("extension"), plumb, thin));
         }
-        List<Point> datum =
-                List.of(new Point(left, y), new Point(left + 2.4, y - 1.2), new Point(left + 2.4, y + 1.2));
+        List<Point> datum = List.of(new Point(left, y), new Point(left + 2.4, y - 1.2), new Point(left + 2.4, y + 1.2));
         parts.add(Patch.polygon("datum", datum, Paint.of(Palette.BLACK), Pen.NONE));
         List<Point> slash = List.of(new Point(right - 1, y + 1), new Point(right + 1, y - 1));
         parts.add(new Stroke(Tag.of("end"), slash, Pen.solid(Palette.BLACK, Lines.STRONG)));
@@ -129,7 +130,10 @@ final class LeadLine {
             Area area = Area.between(left, y - 1.7, right, y + 1.7);
             Tag tag = Tag.of("sleeve").with("sleeve", card.cover().sleeve());
             ink.add(new Patch(
-                    tag, new Patch.Rectangle(area), Paint.of(Palette.LIGHT_GREY), Pen.solid(Palette.DARK_GREY, Lines.THIN)));
+                    tag,
+                    new Patch.Rectangle(area),
+                    Paint.of(Palette.LIGHT_GREY),
+                    Pen.solid(Palette.DARK_GREY, Lines.THIN)));
         }
         if (card.cover().shield()) {
             Area area = Area.between(left, y - 2.5, right, y + 2.5);
@@ -148,7 +152,8 @@ final class LeadLine {
                 .with("wire", card.id())
                 .with("from", end(card.id(), card.from()))
                 .with("to", end(card.id(), card.to()));
-        String words = "lead " + card.name() + ", " + card.from().plug() + " to " + card.to().plug();
+        String words = "lead " + card.name() + ", " + card.from().plug() + " to "
+                + card.to().plug();
         return new Cluster(tag.titled(words, ""), LineInk.draw(points, Lines.of(card.kind()), Presence.FITTED));
     }
 
@@ -215,9 +220,7 @@ final class LeadLine {
                 double at = Math.max(along, last + TICK_APART);
                 last = at;
                 List<Point> tick = List.of(
-                        new Point(left + along, y + 2.8),
-                        new Point(left + along, y + 4),
-                        new Point(left + at, y + 5));
+                        new Point(left + along, y + 2.8), new Point(left + along, y + 4), new Point(left + at, y + 5));
                 parts.add(new Stroke(Tag.of("tick"), tick, pen));
                 Print.add(parts, Print.bold(Integer.toString(i + 1), left + at, y + 7, Align.MIDDLE));
             }

@@ -81,7 +81,8 @@ class LeadSheetsTest {
                 assertEquals(mm / Integer.parseInt(scale.substring(2)), right - left, 0.01, lead.id());
                 measured++;
             }
-            String measure = String.join(" ", Leaves.texts(Leaves.of(card, "dimension").get(0)));
+            String measure =
+                    String.join(" ", Leaves.texts(Leaves.of(card, "dimension").get(0)));
             assertTrue(measure.startsWith(Math.round(mm) + " mm"), lead.id() + " " + measure);
             assertTrue(measure.endsWith(scale), lead.id() + " " + measure);
         }
@@ -100,7 +101,8 @@ class LeadSheetsTest {
         assertEquals(
                 List.of("1 hole through top plate, guarded, about 36 mm", "2 flex, guarded, about 61 mm"),
                 Leaves.of(card, "passed").stream()
-                        .map(passed -> Leaves.texts(passed).get(Leaves.texts(passed).size() - 1))
+                        .map(passed ->
+                                Leaves.texts(passed).get(Leaves.texts(passed).size() - 1))
                         .toList());
     }
 

@@ -64,8 +64,8 @@ final class Leaves {
     /** All elements of a class below some others, in their order. */
     static List<Element> of(List<Element> roots, String name) {
         List<Element> found = new ArrayList<>();
-        roots.forEach(
-                root -> walk(root, e -> Set.of(e.getAttribute("class").split(" ")).contains(name), found));
+        roots.forEach(root ->
+                walk(root, e -> Set.of(e.getAttribute("class").split(" ")).contains(name), found));
         return found;
     }
 

@@ -30,9 +30,10 @@ class PlugFacesTest {
             })
     void rowsAndTheSideOfPinOneAreRead(String words, String wireSide, String mating) {
         String pins = "{'number':'1'},{'number':'2'},{'number':'3'},{'number':'4'},{'number':'5'},{'number':'6'}";
-        String json = "{'name':'bench','types':[{'name':'BOX','plugs':[{'name':'P','face':'" + words + "','pins':[" + pins
-                + "]}]}],'units':[{'ref':'A','type':'BOX'},{'ref':'B','type':'BOX'}],"
-                + "'leads':[{'id':'W1','from':'A-P','to':'B-P'}]}";
+        String json =
+                "{'name':'bench','types':[{'name':'BOX','plugs':[{'name':'P','face':'" + words + "','pins':[" + pins
+                        + "]}]}],'units':[{'ref':'A','type':'BOX'},{'ref':'B','type':'BOX'}],"
+                        + "'leads':[{'id':'W1','from':'A-P','to':'B-P'}]}";
         MemoryFolder folder = MemoryFolder.named("bench").with("aircraft.json", json.replace('\'', '"'));
         Wiring wiring = Wiring.of(AircraftReader.read(folder, "aircraft.json").aircraft());
         Circuit circuit = Circuit.all(wiring).get(0);
