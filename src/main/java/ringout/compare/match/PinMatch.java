@@ -26,11 +26,10 @@ final class PinMatch {
     private void pair(Wiring base, int unit, Wiring other, int found) {
         TypeLayout here = base.directory().layout(unit);
         TypeLayout there = other.directory().layout(found);
-        boolean same = here.type() == there.type();
         for (int plug = 0; plug < here.type().plugs().size(); plug++) {
-            int twin = same ? plug : there.plug(here.type().plugs().get(plug).name());
+            int twin = there.plug(here.type().plugs().get(plug).name());
             for (int pin = here.firstPin(plug); twin >= 0 && pin < here.endPin(plug); pin++) {
-                int match = same ? pin : there.pin(twin, here.pin(pin).number());
+                int match = there.pin(twin, here.pin(pin).number());
                 if (match >= 0) {
                     to[base.pinVertex(unit, pin)] = other.pinVertex(found, match);
                     back[other.pinVertex(found, match)] = base.pinVertex(unit, pin);
