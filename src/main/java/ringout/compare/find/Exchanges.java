@@ -3,6 +3,7 @@ package ringout.compare.find;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import ringout.compare.difference.Difference;
 import ringout.compare.difference.Kind;
@@ -19,16 +20,11 @@ final class Exchanges {
         for (int i = 0; i < moved.size(); i++) {
             Moved one = moved.get(i);
             if (done.add(one)) {
-                Moved twin = moved.subList(i + 1, moved.size()).stream()
+                Optional<Moved> twin = moved.subList(i + 1, moved.size()).stream()
                         .filter(other -> !done.contains(other) && exchanged(one, other))
-                        .findFirst()
-                        .orElse(one);
-                if (twin == one) {
-                    found.add(alone(one));
-                } else {
-                    done.add(twin);
-                    found.add(together(one, twin));
-                }
+                        .findFirst();
+                twin.ifPresent(done::add);
+                found.add(twin.map(other -> together(one, other)).orElseGet(() -> alone(one)));
             }
         }
         return found;

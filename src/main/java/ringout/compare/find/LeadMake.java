@@ -140,9 +140,6 @@ final class LeadMake {
     private void rows(Match.Pair pair, Ways ways, Map<Kind, Said> said) {
         Lead here = whole(pair.base());
         Lead there = ways.reversed() ? TurnedLead.of(whole(pair.other())) : whole(pair.other());
-        if (here == there) {
-            return;
-        }
         FieldWalk walk = new FieldWalk(scene.values());
         for (FieldChange change : walk.of(here, there, slot -> !OF_WIRES.contains(slot.name()))) {
             add(
