@@ -217,7 +217,10 @@ final class Changes {
                     && wiring.to(other) instanceof Site.OnPlug b
                     && a.unit() != b.unit()
                     && a.plug() == b.plug()
-                    && aircraft.units().get(a.unit()).type().equals(aircraft.units().get(b.unit()).type());
+                    && aircraft.units()
+                            .get(a.unit())
+                            .type()
+                            .equals(aircraft.units().get(b.unit()).type());
             boolean apart = !twin.from().equals(lead.from());
             if (alike && apart && wires(id).size() == wires(twin.id()).size() && used.add(twin.id())) {
                 String first = row < other ? id : twin.id();
