@@ -6,7 +6,7 @@ import ringout.graph.Circuit;
 
 /**
  * The answer to "what flows" for one state and one case of loads: a {@link PowerFlow} with every voltage and current, or
- * why there is none. Each case of a circuit is solved once and kept.
+ * why there is none. A case of a circuit is solved once and kept while there is room.
  */
 public sealed interface OperatingPoint permits PowerFlow, OperatingPoint.Collapse, OperatingPoint.Unsettled {
     /** {@return the operating point of a circuit in a case of loads} */

@@ -2,6 +2,8 @@ package ringout.solve.power;
 
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.Iterator;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import ringout.graph.Circuit;
@@ -12,12 +14,20 @@ import ringout.solve.dc.DcOutcome;
 import ringout.solve.dc.DcSolver;
 import ringout.solve.dc.SolvedPoint;
 
-/** The operating points of one circuit, each solved at the first question. */
+/**
+ * The operating points of one circuit, each solved at the first question and kept while there is room: of a large aircraft
+ * with a thousand cases, all of them together would fill the memory.
+ */
 final class OperatingPoints {
+    /** Edges of all cases kept together; about a hundred bytes each. */
+    private static final int ROOM = 2_000_000;
+
+    private static final int AT_LEAST = 8;
+
     private final Circuit circuit;
     private final Map<WireTemperature, ConductorNet> nets = new EnumMap<>(WireTemperature.class);
     private Optional<DcSolver> first = Optional.empty();
-    private final Map<LoadCase, OperatingPoint> known = new HashMap<>();
+    private final Map<LoadCase, OperatingPoint> known = new LinkedHashMap<>(16, 0.75f, true);
     private final Map<LoadCase, Double> margins = new HashMap<>();
 
     OperatingPoints(Circuit circuit) {
@@ -29,8 +39,18 @@ final class OperatingPoints {
         if (point == null) {
             point = solve(model(of));
             known.put(of, point);
+            forgetLongestUnused();
         }
         return point;
+    }
+
+    private void forgetLongestUnused() {
+        int edges = Math.max(1, circuit.wiring().graph().edgeCount());
+        if (known.size() > Math.max(AT_LEAST, ROOM / edges)) {
+            Iterator<LoadCase> oldest = known.keySet().iterator();
+            oldest.next();
+            oldest.remove();
+        }
     }
 
     double margin(LoadCase of) {
