@@ -1,6 +1,7 @@
 package ringout.check.installation;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
@@ -60,17 +61,11 @@ public final class AntennaTooClose implements Check {
         if (other.transmits() && other.sharesBand(sender) && other.ref().compareTo(sender.ref()) < 0) {
             return; // told from the other side
         }
-        Threshold limit = null;
-        if (sender.sharesBand(other)) {
-            limit = at.limit(Thresholds.ANTENNA_SAME_BAND);
-        } else if (other.satellite()) {
-            limit = at.limit(Thresholds.ANTENNA_SATELLITE);
-        } else if (other.type().compass().is(true)) {
-            limit = at.limit(Thresholds.ANTENNA_COMPASS);
-        }
-        if (limit == null) {
+        Optional<Threshold> asked = limit(at, sender, other);
+        if (asked.isEmpty()) {
             return;
         }
+        Threshold limit = asked.get();
         OptionalDouble apart = Apart.mm(sender.place(), other.place());
         if (apart.isEmpty()) {
             Apart.unplaced(sender.place(), other.place()).forEach(ref -> gaps.add(Magnets.POSITION, ref));
@@ -79,6 +74,17 @@ public final class AntennaTooClose implements Check {
         } else {
             out.looked();
         }
+    }
+
+    /** The distance a transmitter must keep from another unit; nothing when they do not mind each other. */
+    static Optional<Threshold> limit(Situation at, Aerial sender, Aerial other) {
+        if (sender.sharesBand(other)) {
+            return Optional.of(at.limit(Thresholds.ANTENNA_SAME_BAND));
+        }
+        if (other.satellite()) {
+            return Optional.of(at.limit(Thresholds.ANTENNA_SATELLITE));
+        }
+        return other.type().compass().is(true) ? Optional.of(at.limit(Thresholds.ANTENNA_COMPASS)) : Optional.empty();
     }
 
     private static void harmonic(

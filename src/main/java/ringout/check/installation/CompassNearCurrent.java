@@ -70,12 +70,7 @@ public final class CompassNearCurrent implements Check {
 
     private static void currents(Situation at, Outcomes out, Gaps gaps, int unit, boolean alone) {
         Unit compass = at.directory().unit(unit);
-        List<CurrentLoop> loops = at.aircraft().airframe().loops().stream()
-                .filter(loop -> loop.compass()
-                        .known()
-                        .map(name -> at.directory().find(name).equals(Optional.of(unit)))
-                        .orElse(alone))
-                .toList();
+        List<CurrentLoop> loops = loops(at, unit, alone);
         if (loops.isEmpty()) {
             if (turns(at) && gaps.isEmpty()) {
                 gaps.add(PAIR, compass.ref());
@@ -92,8 +87,18 @@ public final class CompassNearCurrent implements Check {
         }
     }
 
+    /** The declared pairs near a compass; one that names none is near the only one. */
+    static List<CurrentLoop> loops(Situation at, int unit, boolean alone) {
+        return at.aircraft().airframe().loops().stream()
+                .filter(loop -> loop.compass()
+                        .known()
+                        .map(name -> at.directory().find(name).equals(Optional.of(unit)))
+                        .orElse(alone))
+                .toList();
+    }
+
     /** Units with a compass, by their type or as a declared pair names them, that are aboard in this state. */
-    private static List<Integer> compasses(Situation at) {
+    static List<Integer> compasses(Situation at) {
         Set<Integer> found = new TreeSet<>();
         for (int unit = 0; unit < at.directory().count(); unit++) {
             if (!at.directory().isJoint(unit)

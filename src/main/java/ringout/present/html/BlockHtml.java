@@ -83,7 +83,8 @@ final class BlockHtml {
                 out.append("<tr><th scope=\"rowgroup\" colspan=\"")
                         .append(table.columns().size())
                         .append("\">");
-                out.append(DocumentPage.clean(group.title())).append("</th></tr>\n");
+                out.append(DocumentPage.clean(table.groupHead() + ": " + group.title()))
+                        .append("</th></tr>\n");
             }
             group.rows().forEach(row -> row(table, row));
             out.append("</tbody>\n");

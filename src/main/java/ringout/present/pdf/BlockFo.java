@@ -154,7 +154,14 @@ final class BlockFo {
     }
 
     private void sign(SignOff signOff) throws SAXException {
-        fo.open("block", "space-before", "4mm", "keep-together.within-page", "9");
+        fo.open(
+                "block",
+                "space-before",
+                "4mm",
+                "keep-together.within-page",
+                "9",
+                "keep-with-previous.within-page",
+                "7");
         if (!signOff.offered()) {
             fo.element("block", "Not to be signed: open findings forbid it", "font-weight", "bold");
             for (String line : signOff.open()) {

@@ -13,10 +13,16 @@ import ringout.sheet.document.Table;
  * text could use. When not even the words have room, all give way in proportion and long words are broken.
  */
 final class ColumnWidths {
-    /** Left and right of the text of a cell, together, mm. */
-    static final double PADDING = 2.0;
+    /** Left and right of the text of a cell, together, mm: a millimetre each, and half of the borders. */
+    static final double PADDING = 2.6;
 
     private static final double LARGEST_WORD_MM = 60;
+    private static final double LARGEST_HEAD_MM = 24;
+    private static final double HAND = 0.5;
+
+    /** The formatter rounds the width of each letter to a thousandth of the em. */
+    private static final double ROUNDED = 1.01;
+
     private static final double LARGEST_TEXT_MM = 120;
 
     private ColumnWidths() {}
@@ -30,7 +36,7 @@ final class ColumnWidths {
             Column column = table.columns().get(i);
             least[i] = Math.max(column.leastMm(), words(column.head(), Weight.BOLD) + PADDING);
             least[i] = Math.max(least[i], words(column.unit(), Weight.REGULAR) + PADDING);
-            liked[i] = Math.max(least[i], column.leastMm());
+            liked[i] = Math.max(least[i], head(column) + PADDING);
             for (Row row : table.rows()) {
                 Weight weight = row.kind() == Row.Kind.LINE ? Weight.REGULAR : Weight.BOLD;
                 String cell = row.cells().get(i);
@@ -53,7 +59,7 @@ final class ColumnWidths {
             Arrays.setAll(widths, i -> least[i] + (liked[i] - least[i]) * part);
         } else {
             double[] grows = new double[least.length];
-            Arrays.setAll(grows, i -> grows(table.columns().get(i)) ? liked[i] : 0);
+            Arrays.setAll(grows, i -> growth(table.columns().get(i)) * liked[i]);
             double sum = DoubleStream.of(grows).sum();
             double rest = width - sumLiked;
             Arrays.setAll(widths, i -> liked[i] + (sum > 0 ? grows[i] / sum : 1.0 / least.length) * rest);
@@ -61,8 +67,18 @@ final class ColumnWidths {
         return widths;
     }
 
-    private static boolean grows(Column column) {
-        return column.form() == Column.Form.TEXT || column.form() == Column.Form.WRITE_IN;
+    private static double growth(Column column) {
+        return switch (column.form()) {
+            case TEXT -> 1;
+            case WRITE_IN -> HAND;
+            default -> 0;
+        };
+    }
+
+    /** Width of a head on one line, or on two when it is long. */
+    private static double head(Column column) {
+        double line = Math.max(width(column.head(), Weight.BOLD), width(column.unit(), Weight.REGULAR));
+        return line <= LARGEST_HEAD_MM ? line : Math.min(LARGEST_HEAD_MM, line / 2 + PADDING);
     }
 
     private static double words(String text, Weight weight) {
@@ -74,6 +90,6 @@ final class ColumnWidths {
     }
 
     private static double width(String text, Weight weight) {
-        return Lettering.width(text, Lettering.SMALL, weight);
+        return Lettering.width(text, Lettering.SMALL, weight) * ROUNDED;
     }
 }

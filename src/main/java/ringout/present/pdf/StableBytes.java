@@ -12,18 +12,21 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Takes out of a PDF what would differ from run to run: its identity, which the formatter makes from the clock, and the tags
- * of embedded fonts, which it counts through a process. Both are replaced by texts of equal length, so that every offset in
+ * Takes out of a PDF what would differ from run to run: its identity and the date of its description, which the formatter
+ * takes from the clock, and the tags of embedded fonts, which it counts through a process. All are replaced by texts of equal length, so that every offset in
  * the file stays right.
  */
 final class StableBytes {
     private static final Pattern IDENTITY = Pattern.compile("/ID \\[<([0-9A-F]{32})> <([0-9A-F]{32})>\\]");
+    private static final Pattern WRITTEN =
+            Pattern.compile("(<xmp:MetadataDate>)[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}");
+    private static final String MOMENT = "2000-01-01T12:00:00";
     private static final Pattern TAG = Pattern.compile("/([A-Z]{6})(?=\\+[A-Za-z]+)");
 
     private StableBytes() {}
 
     static byte[] of(byte[] file) {
-        String text = tagged(new String(file, ISO_8859_1));
+        String text = WRITTEN.matcher(tagged(new String(file, ISO_8859_1))).replaceFirst("$1" + MOMENT);
         Matcher identity = IDENTITY.matcher(text);
         if (!identity.find()) {
             throw new IllegalStateException("the formatter wrote a file without an identity");

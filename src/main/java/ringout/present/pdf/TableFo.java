@@ -12,8 +12,11 @@ import ringout.sheet.document.Table;
 final class TableFo {
     private static final String THIN = "0.18mm solid #808080";
     private static final String THICK = "0.35mm solid black";
+    private static final String BAR = "1mm solid black";
     private static final String SIDE = "0.6mm 1mm";
-    private static final String HAND = "7.5mm";
+    private static final String HAND = "6.8mm";
+    private static final int SHORT_GROUP = 14;
+    private static final int SHORT_TABLE = 28;
     private static final String BOX = "\u2610";
     private static final double BOX_MM = 5.5;
     private final FoWriter fo;
@@ -29,7 +32,18 @@ final class TableFo {
     }
 
     void write() throws SAXException {
-        fo.open("table", "table-layout", "fixed", "width", "100%", "space-after", "3mm", "border-bottom", THICK);
+        fo.open(
+                "table",
+                "table-layout",
+                "fixed",
+                "width",
+                "100%",
+                "space-after",
+                "3mm",
+                "border-bottom",
+                THICK,
+                "keep-together.within-page",
+                table.rows().size() <= SHORT_TABLE ? "3" : "auto");
         for (double width : widths) {
             fo.empty("table-column", "column-width", FoWriter.mm(width));
         }
@@ -39,8 +53,9 @@ final class TableFo {
             if (!group.title().isEmpty()) {
                 title(group);
             }
-            for (Row row : group.rows()) {
-                row(row);
+            int last = group.rows().size() - 1;
+            for (int i = 0; i <= last; i++) {
+                row(group.rows().get(i), table.divided() && last < SHORT_GROUP && i < last);
             }
         }
         fo.close().close();
@@ -89,23 +104,30 @@ final class TableFo {
         for (double width : widths) {
             all += width;
         }
-        fo.element("block", LongWords.broken(group.title(), Lettering.SMALL, Weight.BOLD, all - ColumnWidths.PADDING));
+        fo.element(
+                "block",
+                LongWords.broken(
+                        table.groupHead() + ": " + group.title(),
+                        Lettering.SMALL,
+                        Weight.BOLD,
+                        all - ColumnWidths.PADDING));
         fo.close().close();
     }
 
-    private void row(Row row) throws SAXException {
-        boolean line = row.kind() == Row.Kind.LINE;
-        Weight weight = line ? Weight.REGULAR : Weight.BOLD;
+    private void row(Row row, boolean withNext) throws SAXException {
+        boolean sum = row.kind() == Row.Kind.SUM;
         fo.open(
                 "table-row",
                 "keep-together.within-page",
                 "9",
                 "block-progression-dimension.minimum",
                 byHand ? HAND : "0mm",
-                "font-weight",
-                line ? "normal" : "bold");
+                "keep-with-next.within-page",
+                withNext ? "5" : "auto");
         for (int i = 0; i < widths.length; i++) {
             Column column = table.columns().get(i);
+            boolean mark = i == 0 && row.kind() == Row.Kind.GRAVE;
+            Weight weight = sum || mark ? Weight.BOLD : Weight.REGULAR;
             fo.open(
                     "table-cell",
                     "padding",
@@ -113,15 +135,17 @@ final class TableFo {
                     "border-bottom",
                     THIN,
                     "border-top",
-                    row.kind() == Row.Kind.SUM ? THICK : "none",
+                    sum ? THICK : "none",
                     "border-left",
-                    column.form() == Column.Form.WRITE_IN ? THIN : "none",
+                    mark ? BAR : column.form() == Column.Form.WRITE_IN ? THIN : "none",
                     "border-right",
                     column.form() == Column.Form.WRITE_IN ? THIN : "none",
                     "display-align",
                     byHand ? "center" : "before",
                     "text-align",
-                    align(column));
+                    align(column),
+                    "font-weight",
+                    weight == Weight.BOLD ? "bold" : "normal");
             cell(column, row.cells().get(i), weight, i);
             fo.close();
         }

@@ -1,0 +1,82 @@
+package ringout.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import ringout.finding.Report;
+import ringout.graph.Circuit;
+import ringout.model.Aircraft;
+import ringout.present.csv.TableCsv;
+import ringout.present.html.DocumentPage;
+import ringout.present.pdf.Paper;
+import ringout.present.pdf.PdfDocuments;
+import ringout.present.pdf.PdfFile;
+import ringout.present.pdf.PdfInfo;
+import ringout.present.xlsx.TableWorkbook;
+import ringout.sheet.document.Document;
+import ringout.sheet.document.Table;
+import ringout.sheet.pack.Pack;
+import ringout.sheet.pack.PackSource;
+
+/** {@code pack}: all documents to hand over, at once. */
+@Command(
+        name = "pack",
+        description =
+                "The documents to hand over: one PDF, one page, one workbook, and each table as CSV. Computed from the"
+                        + " list; nothing in it is measured.",
+        mixinStandardHelpOptions = true)
+final class PackCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Mixin
+    private Question question = new Question();
+
+    @Option(
+            names = {"-o", "--out"},
+            paramLabel = "DIR",
+            required = true,
+            description = "Folder to write into.")
+    private Path folder = Path.of("");
+
+    @Option(names = "--paper", paramLabel = "P", description = "a4 or a3 (default: a4).")
+    private Paper paper = Paper.A4;
+
+    @Override
+    public Integer call() {
+        Inputs inputs = new Inputs(spec.commandLine());
+        Optional<Aircraft> read = inputs.aircraft(question.aircraft());
+        if (read.isEmpty()) {
+            return ExitStatus.WRONG_INPUT;
+        }
+        List<Circuit> circuits = inputs.circuits(read.get(), question.states());
+        Report report = question.review(circuits);
+        PackSource source = PackSource.of(circuits, report, question.today());
+        List<Document> documents = Pack.of(source, List.of());
+        String title = "Pack of " + source.mark().aircraft();
+        String creator = "ringout " + Version.NUMBER;
+        PdfFile pdf = PdfDocuments.of(new PdfInfo(title, source.mark().words(), creator), documents, paper);
+        OutputFolder files = new OutputFolder(folder)
+                .with("pack.pdf", pdf.bytes())
+                .with("pack.html", DocumentPage.of(title, creator, paper.name(), documents))
+                .with("pack.xlsx", TableWorkbook.of(documents, "ringout", "1.0"));
+        for (Document document : documents) {
+            for (Table table : document.tables()) {
+                files.with(table.name() + ".csv", TableCsv.of(table, source.mark()));
+            }
+        }
+        files.write();
+        pdf.flaws().forEach(flaw -> spec.commandLine().getErr().println("ringout: pack.pdf: " + flaw));
+        spec.commandLine()
+                .getOut()
+                .println(documents.size() + " documents of " + source.mark().words() + " in " + folder);
+        source.grave().forEach(line -> spec.commandLine().getOut().println("open, not to be signed: " + line));
+        return pdf.flaws().isEmpty() ? question.status(report) : ExitStatus.DEFECT;
+    }
+}
