@@ -95,10 +95,18 @@ final class BusCandidates {
         return part.origin() instanceof Part.Terminator of ? of.unit() : ((Part.Inner) part.origin()).unit();
     }
 
+    /** The unit, and its port when it has several. */
+    private String where(Part part) {
+        String unit = bench.unit(unit(part));
+        boolean several = part.origin() instanceof Part.Terminator of
+                && wiring.directory().type(of.unit()).ports().size() > 1;
+        return several ? unit + " " + ((Part.Terminator) part.origin()).port().name() : unit;
+    }
+
     private void terminator(FaultKind kind, List<Part> off, List<Part> on) {
         List<String> names = new ArrayList<>();
-        off.forEach(part -> names.add("off at " + bench.unit(unit(part))));
-        on.forEach(part -> names.add("on at " + bench.unit(unit(part))));
+        off.forEach(part -> names.add("off at " + where(part)));
+        on.forEach(part -> names.add("on at " + where(part)));
         List<Change> changes = new ArrayList<>();
         off.forEach(part -> changes.add(new Change.Opened(part.edge())));
         on.forEach(part -> changes.add(new Change.Closed(part.edge())));
@@ -112,7 +120,7 @@ final class BusCandidates {
                 List.of(),
                 new Repair(
                         Repair.Sort.SETTING,
-                        "terminator " + bench.unit(unit),
+                        "terminator " + where(off.isEmpty() ? on.get(0) : off.get(0)),
                         "set the terminators as listed: " + listed(off, on),
                         SET_MINUTES),
                 bench.places().atUnit(unit),
@@ -122,8 +130,8 @@ final class BusCandidates {
 
     private String listed(List<Part> off, List<Part> on) {
         List<String> words = new ArrayList<>();
-        off.forEach(part -> words.add("on at " + bench.unit(unit(part))));
-        on.forEach(part -> words.add("off at " + bench.unit(unit(part))));
+        off.forEach(part -> words.add("on at " + where(part)));
+        on.forEach(part -> words.add("off at " + where(part)));
         return String.join(", ", words);
     }
 

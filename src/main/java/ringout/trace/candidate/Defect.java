@@ -101,12 +101,12 @@ public sealed interface Defect {
     record SourceDown(PowerSource source) implements Defect {}
 
     /**
-     * A source has a resistance in front of it.
+     * A source gives too little when it is loaded.
      *
      * @param source the source
-     * @param ohm the resistance in ohm
+     * @param part the part of its voltage that is missing at the present load, 0 to 1
      */
-    record SourceSags(PowerSource source, double ohm) implements Defect {}
+    record SourceSags(PowerSource source, double part) implements Defect {}
 
     /**
      * A part that should conduct does not.

@@ -14,8 +14,8 @@ import ringout.solve.meter.Change;
 
 /** What may be wrong inside units and with what feeds them. */
 final class UnitCandidates {
-    /** What a tired source has too much in ohm for each volt it gives: sags by a tenth at one ampere a volt. Judgement. */
-    private static final double SAG_OHM_PER_VOLT = 0.1;
+    /** The part of its voltage that a tired source lacks under its load. Judgement, no source. */
+    private static final double SAG = 0.2;
 
     private static final double UNIT_MINUTES = 25;
     private static final double SET_MINUTES = 4;
@@ -96,18 +96,16 @@ final class UnitCandidates {
                 opening,
                 bench.places().ofUnit(source.unit()),
                 off);
-        source.volts()
-                .nominal()
-                .ifPresent(volts -> bench.add(
-                        FaultKind.RAIL_SAGS,
-                        source.name(),
-                        new Defect.SourceSags(source, volts * SAG_OHM_PER_VOLT),
-                        source.name() + " sags under load",
-                        List.of(),
-                        replace(unit),
-                        opening,
-                        bench.places().ofUnit(source.unit()),
-                        List.of()));
+        bench.add(
+                FaultKind.RAIL_SAGS,
+                source.name(),
+                new Defect.SourceSags(source, SAG),
+                source.name() + " sags under load",
+                List.of(),
+                replace(unit),
+                opening,
+                bench.places().ofUnit(source.unit()),
+                List.of());
     }
 
     private void part(Part part) {

@@ -8,7 +8,6 @@ import ringout.graph.Wire;
 import ringout.graph.bus.BusLink;
 import ringout.graph.bus.Buses;
 import ringout.graph.wire.PowerBeside;
-import ringout.model.Plug;
 import ringout.solve.meter.Change;
 
 /** What may be wrong along conductors: broken, or with a bad contact; and leads that are disturbed. */
@@ -19,8 +18,11 @@ final class WireCandidates {
     /** Middle of 2 to 50 milliohm on a scale of ratios. Judgement, no source. */
     private static final double POWER_OHM = 0.010;
 
-    /** Contacts made for this much and more are power contacts. Common practice, no source. */
-    private static final double POWER_CONTACT_A = 5;
+    /** In the supply of a small unit: with 2 ohm a load of 0.45 A gets 4.4 V instead of 5.3. Judgement, no source. */
+    private static final double SUPPLY_OHM = 2;
+
+    /** Conductors of this size and more carry main currents, mm2. Judgement, no source. */
+    private static final double MAIN_MM2 = 1;
 
     private static final double REMAKE_MINUTES = 15;
     private static final double CLEAN_MINUTES = 6;
@@ -74,7 +76,7 @@ final class WireCandidates {
         }
         int plug = bench.wiring().plugIndex(pin);
         String name = bench.wiring().plugName(unit, plug);
-        double ohm = extraOhm(bench.wiring().plug(pin));
+        double ohm = extraOhm(wire, pin);
         SortedSet<Circumstance> told = bench.places().ofPlug(unit, plug);
         int contact = bench.contact(wire, pin);
         int end = wire.endAt(pin);
@@ -99,9 +101,13 @@ final class WireCandidates {
         return List.of(new Change.Opened(contact), new Change.Added(pin, end, ohm));
     }
 
-    /** What a bad contact of a plug has too much, in ohm. */
-    static double extraOhm(Plug plug) {
-        return plug.contactRatingA().or(0.0) >= POWER_CONTACT_A ? POWER_OHM : SIGNAL_OHM;
+    /** What a bad contact has too much, in ohm: by what it carries. */
+    private double extraOhm(Wire wire, int pin) {
+        boolean power = bench.supply(pin) || bench.zero(pin);
+        if (!power) {
+            return SIGNAL_OHM;
+        }
+        return wire.areaMm2().or(0.0) >= MAIN_MM2 ? POWER_OHM : SUPPLY_OHM;
     }
 
     private void pair(BusLink link) {

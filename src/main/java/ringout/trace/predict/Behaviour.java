@@ -146,32 +146,92 @@ public final class Behaviour {
         Defect defect = candidate.defect();
         Set<Integer> off =
                 defect instanceof Defect.SourceDown down ? Set.of(down.source().index()) : Set.<Integer>of();
-        return signature(defect, candidate.changes(), off);
+        return signature(candidate, defect, candidate.changes(), off);
     }
 
-    private Signature signature(Defect defect, List<Change> changes, Set<Integer> off) {
+    /** What one sees with a candidate and a plug pulled besides. */
+    Signature unplugged(Candidate candidate, int unit, int plug) {
+        List<Change> changes =
+                BusMeter.with(candidate.changes(), BusMeter.of(circuit).pulled(unit, plug));
+        Defect defect = candidate.defect();
+        Set<Integer> off =
+                defect instanceof Defect.SourceDown down ? Set.of(down.source().index()) : Set.<Integer>of();
+        EditedNets nets = new EditedNets(new Edited(circuit, changes));
+        BitSet lit = new BitSet();
+        PowerReach reach = new PowerReach(new Edited(circuit, changes), off);
+        BitSet working = working(reach, lit);
+        working.and(worked);
+        return seen(cutOff(defect, nets), nets, lit, working, new BitSet(), new TreeSet<>(reach.opened()));
+    }
+
+    /** A unit that is off its bus disturbs nobody there: what is wrong inside it then concerns it alone. */
+    private Defect cutOff(Defect defect, EditedNets nets) {
+        if (defect instanceof Defect.SameAddress same && !buses.together(same.unit(), same.other(), nets)) {
+            return new Defect.Inside(-1, Defect.Inside.How.MUTE);
+        }
+        boolean alone =
+                defect instanceof Defect.WrongSetting wrong && wrong.bus() && !buses.together(wrong.unit(), -1, nets);
+        return alone ? new Defect.Inside(((Defect.WrongSetting) defect).unit(), Defect.Inside.How.MUTE) : defect;
+    }
+
+    /** Units that are silent or dark because a plug is pulled, nothing else being wrong. */
+    Set<String> beyond(int unit, int plug) {
+        EditedNets nets =
+                new EditedNets(new Edited(circuit, BusMeter.of(circuit).pulled(unit, plug)));
+        BitSet lit = new BitSet();
+        Edited edited = new Edited(circuit, BusMeter.of(circuit).pulled(unit, plug));
+        BitSet working = working(new PowerReach(edited, Set.of()), lit);
+        working.and(worked);
+        Signature alone =
+                seen(new Defect.Inside(-1, Defect.Inside.How.MUTE), nets, lit, working, new BitSet(), new TreeSet<>());
+        Set<String> gone = new TreeSet<>(alone.silent());
+        gone.addAll(alone.dark());
+        return gone;
+    }
+
+    private Signature signature(Candidate candidate, Defect defect, List<Change> changes, Set<Integer> off) {
         Edited edited = new Edited(circuit, changes);
         EditedNets nets = new EditedNets(edited);
         BitSet lit = wasLit;
         BitSet working = (BitSet) worked.clone();
         SortedSet<String> opened = new TreeSet<>();
+        BitSet restarting = new BitSet();
         if (!off.isEmpty() || edited.touched().stream().anyMatch(this::carriesPower)) {
             lit = new BitSet();
             PowerReach reach = new PowerReach(edited, off);
             working = working(reach, lit);
             working.and(worked);
             opened.addAll(reach.opened());
+            sags(candidate, restarting, lit, working);
+        } else if (defect instanceof Defect.SourceSags) {
+            lit = (BitSet) wasLit.clone();
+            sags(candidate, restarting, lit, working);
         }
-        return seen(defect, nets, lit, working, opened);
+        return seen(defect, nets, lit, working, restarting, opened);
+    }
+
+    private void sags(Candidate candidate, BitSet restarting, BitSet lit, BitSet working) {
+        BitSet off = new BitSet();
+        new Sags(circuit).find(candidate, restarting, off);
+        working.andNot(off);
+        lit.andNot(off);
+        restarting.andNot(off);
     }
 
     private boolean carriesPower(int vertex) {
         return healthy.fed(vertex) || healthy.returned(vertex);
     }
 
-    private Signature seen(Defect defect, EditedNets nets, BitSet litNow, BitSet working, SortedSet<String> opened) {
+    private Signature seen(
+            Defect defect,
+            EditedNets nets,
+            BitSet litNow,
+            BitSet working,
+            BitSet restarting,
+            SortedSet<String> opened) {
         BitSet lit = (BitSet) litNow.clone();
         BitSet erratic = buses.unsteady(nets, working);
+        erratic.or(restarting);
         links.stream()
                 .filter(link -> BusStates.turned(link, nets))
                 .forEach(link -> erratic.set(chiefs.get(link.to()) ? link.from() : hears(link)));
@@ -206,7 +266,7 @@ public final class Behaviour {
                     lit.clear(of.unit());
                     working.clear(of.unit());
                 }
-                case MUTE -> mute.set(of.unit());
+                case MUTE -> mute.set(Math.max(of.unit(), 0), of.unit() + 1);
                 case RESTARTS -> erratic.set(of.unit());
             }
         } else if (defect instanceof Defect.SameAddress of) {

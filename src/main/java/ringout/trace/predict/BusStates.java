@@ -146,6 +146,21 @@ final class BusStates {
         }
     }
 
+    /** Whether two members are still on one bus; with -1 for the second, whether the first is on one with any other. */
+    boolean together(int unit, int other, EditedNets nets) {
+        for (List<BusHub> members : segments) {
+            for (BusHub one : members) {
+                for (BusHub two : members) {
+                    boolean asked = one.unit() == unit && two.unit() != unit && (other < 0 || two.unit() == other);
+                    if (asked && nets.same(one.high(), two.high()) && nets.same(one.low(), two.low())) {
+                        return true;
+                    }
+                }
+            }
+        }
+        return false;
+    }
+
     /** The other members of the bus that a port is on. */
     BitSet others(int unit, String port) {
         BitSet found = new BitSet();

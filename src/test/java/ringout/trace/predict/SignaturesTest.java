@@ -85,7 +85,7 @@ class SignaturesTest {
         assertTrue(of("terminator off at GMC").latent());
         assertTrue(of("terminator on at LOG").latent());
         assertTrue(of("terminator off at GMC, on at LOG").latent());
-        erratic("terminator off at FC, off at GMC", "FC", "GN1", "IMU", "LOG", "GMC");
+        erratic("terminator off at FC CAN2, off at GMC", "FC", "GN1", "IMU", "LOG", "GMC");
     }
 
     @Test
