@@ -182,7 +182,7 @@ public record Adviser(Problem problem, Rules rules, Effort effort) {
                             .map(Option::question)
                             .toList();
             int[] members = kept.stream().mapToInt(Integer::intValue).toArray();
-            return position(belief, start.board.narrow(questions, members), kept);
+            return position(belief, start.board.narrow(questions, members, effort.gone()), kept);
         }
 
         private static Position position(Belief belief, Board board, List<Integer> suspects) {

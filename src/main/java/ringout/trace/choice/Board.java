@@ -16,6 +16,7 @@ import ringout.trace.diagnosis.Rows;
 /** The part of a problem that looking ahead needs: some of its questions and suspects, numbered densely, and the rules. */
 final class Board {
     final Rules rules;
+    final double gone;
     final Question[] question;
     final int[] number;
     final Rows[] rows;
@@ -28,9 +29,10 @@ final class Board {
     private final BitSet[] needs;
     private final double[] openMinutes;
 
-    private Board(Problem problem, Rules rules, List<Integer> questions, Rows[] rows, int[] members) {
+    private Board(Problem problem, Rules rules, List<Integer> questions, Rows[] rows, int[] members, double gone) {
         this.problem = problem;
         this.rules = rules;
+        this.gone = gone;
         this.number = questions.stream().mapToInt(Integer::intValue).toArray();
         this.question = questions.stream().map(q -> problem.questions().get(q)).toArray(Question[]::new);
         this.rows = rows;
@@ -49,16 +51,16 @@ final class Board {
         Rows[] rows = questions.stream().map(belief::rowsOf).toArray(Rows[]::new);
         int[] all = new int[belief.problem().size()];
         Arrays.setAll(all, s -> s);
-        return new Board(belief.problem(), rules, questions, rows, all);
+        return new Board(belief.problem(), rules, questions, rows, all, 0);
     }
 
-    /** Fewer questions (by number in the problem) and fewer suspects. */
-    Board narrow(List<Integer> fewer, int[] members) {
+    /** Fewer questions (by number in the problem) and fewer suspects, dropping those whose share falls below one. */
+    Board narrow(List<Integer> fewer, int[] members, double below) {
         Map<Integer, Rows> kept = new LinkedHashMap<>();
         for (int q = 0; q < number.length; q++) {
             kept.put(number[q], rows[q]);
         }
-        return new Board(problem, rules, fewer, fewer.stream().map(kept::get).toArray(Rows[]::new), members);
+        return new Board(problem, rules, fewer, fewer.stream().map(kept::get).toArray(Rows[]::new), members, below);
     }
 
     /** Numbers the repair actions of the members from 0; suspects without one share the last group, which has no action. */

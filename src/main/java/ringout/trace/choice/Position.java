@@ -9,11 +9,9 @@ import ringout.trace.diagnosis.Rows;
 
 /**
  * Where one may stand while looking ahead: the suspects left with their shares, what has been asked and opened. A suspect whose
- * share falls below 1e-7 is dropped.
+ * share falls below what the board cares for is dropped.
  */
 final class Position {
-    private static final double GONE = 1e-7;
-
     final Board board;
     final int[] member;
     final double[] mass;
@@ -48,12 +46,17 @@ final class Position {
             sum += mass[i] * rows.likelihood(member[i], outcome);
         }
         int n = 0;
+        double kept = 0;
         for (int i = 0; i < member.length; i++) {
             double one = mass[i] * rows.likelihood(member[i], outcome) / sum;
-            if (one > GONE) {
+            if (one > board.gone) {
                 left[n] = member[i];
                 share[n++] = one;
+                kept += one;
             }
+        }
+        for (int i = 0; i < n; i++) {
+            share[i] /= kept;
         }
         BitSet now = (BitSet) asked.clone();
         now.set(q);
