@@ -118,7 +118,7 @@ public record Adviser(Problem problem, Rules rules, Effort effort) {
                     .map(one -> one.reading().question())
                     .filter(q -> belief.observed().outcomesOf(q).size() == 1)
                     .toList();
-            List<Option> again = new Outlook(belief, rules, doubted).useful();
+            List<Option> again = new Outlook(belief, rules, doubted).confirming();
             if (!again.isEmpty()) {
                 return asked(belief, again.get(0), Optional.empty(), true);
             }
@@ -150,7 +150,17 @@ public record Adviser(Problem problem, Rules rules, Effort effort) {
         Outlook(Belief belief, Rules rules, List<Integer> questions) {
             this.belief = belief;
             this.start = position(belief, Board.of(belief, rules, questions), belief.ranked());
-            this.useful = start.useful().stream()
+            List<Option> telling = start.useful();
+            this.useful = asInProblem(telling.isEmpty() ? start.helping() : telling);
+        }
+
+        /** Tests that tell of something not in the model too, by rate, numbered as in the problem. */
+        List<Option> confirming() {
+            return asInProblem(start.confirming());
+        }
+
+        private List<Option> asInProblem(List<Option> options) {
+            return options.stream()
                     .map(option -> option.numbered(start.board.number[option.question()]))
                     .toList();
         }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
 import ringout.trace.diagnosis.Rows;
 
 /**
@@ -12,6 +13,8 @@ import ringout.trace.diagnosis.Rows;
  * share falls below what the board cares for is dropped.
  */
 final class Position {
+    private static final int MOST_TO_BUILD_ON = 200;
+
     final Board board;
     final int[] member;
     final double[] mass;
@@ -91,38 +94,54 @@ final class Position {
         return useful();
     }
 
-    /** Tests that tell something of the repair action; when none does alone, those that tell something of the suspect. */
+    /** Tests that tell something of the repair action, best rate first. */
     List<Option> useful() {
-        List<Option> useful = new ArrayList<>();
-        for (int q = 0; q < board.rows.length; q++) {
-            if (!asked.get(q)) {
-                keep(q, Gauge.groupBits(board.rows[q], member, mass, board.group, board.action.length), useful);
-            }
-        }
-        if (useful.isEmpty() && severalGroups()) {
-            for (int q = 0; q < board.rows.length; q++) {
-                if (!asked.get(q)) {
-                    keep(q, Gauge.suspectBits(board.rows[q], member, mass), useful);
-                }
-            }
-        }
-        useful.sort(Option.BY_RATE);
-        return useful;
+        return telling(q -> Gauge.groupBits(board.rows[q], member, mass, board.group, board.action.length));
     }
 
-    private void keep(int q, double bits, List<Option> useful) {
-        if (bits > board.rules.usefulBits()) {
-            useful.add(new Option(q, bits, board.minutes(q, opened), board.question[q].disturbance()));
+    /**
+     * Tests that help although none tells of the repair action by itself. One action is all that is left in the model: what confirms it against
+     * something not in the model. Several are: what tells of the suspect, if another test can build on it. Slow, for where one stands.
+     */
+    List<Option> helping() {
+        double[] groupMass = groupMass();
+        int top = likeliest(groupMass);
+        double inModel = Arrays.stream(groupMass).limit(board.action.length).sum();
+        if (top >= 0 && groupMass[top] > board.rules.stopShare() * inModel) {
+            return confirming();
         }
+        return member.length > MOST_TO_BUILD_ON
+                ? List.of()
+                : telling(q -> Gauge.suspectBits(board.rows[q], member, mass)).stream()
+                        .filter(option -> isBuiltOn(option.question()))
+                        .toList();
     }
 
-    private boolean severalGroups() {
-        for (int i = 1; i < member.length; i++) {
-            if (board.group[member[i]] != board.group[member[0]]) {
+    /** Tests that tell of the repair action or of something not in the model, best rate first. */
+    List<Option> confirming() {
+        return telling(q -> Gauge.groupBits(board.rows[q], member, mass, board.group, board.groups));
+    }
+
+    /** Whether after some outcome of a question another test tells of the repair action. */
+    private boolean isBuiltOn(int q) {
+        for (int o = 0; o < board.rows[q].outcomes(); o++) {
+            if (chance(q, o) > 0 && !after(q, o).useful().isEmpty()) {
                 return true;
             }
         }
         return false;
+    }
+
+    private List<Option> telling(IntToDoubleFunction measure) {
+        List<Option> telling = new ArrayList<>();
+        for (int q = 0; q < board.rows.length; q++) {
+            double bits = asked.get(q) ? 0 : measure.applyAsDouble(q);
+            if (bits > board.rules.usefulBits()) {
+                telling.add(new Option(q, bits, board.minutes(q, opened), board.question[q].disturbance()));
+            }
+        }
+        telling.sort(Option.BY_RATE);
+        return telling;
     }
 
     /** Expected minutes of repairs done in vain when the actions are done in turn, likeliest for its time first. */

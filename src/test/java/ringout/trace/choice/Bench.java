@@ -57,8 +57,8 @@ final class Bench {
                 .mapToObj(s -> new Suspect("open " + s, weight[s] * factor[s], "lead " + s / 2, 6, behind(s)))
                 .toList();
         List<Question> questions = IntStream.range(0, SEGMENTS)
-                .mapToObj(q -> new Question(
-                        "volts at " + q, minutes[q], 0, 0, behind(q), List.of("dead", "alive"), ERROR))
+                .mapToObj(q ->
+                        new Question("volts at " + q, minutes[q], 0, 0, behind(q), List.of("dead", "alive"), ERROR))
                 .toList();
         return new Problem(suspects, questions, List.of(new Opening("lid", 10)), Problem.USUAL_UNKNOWN, this::rows);
     }
@@ -105,9 +105,9 @@ final class Bench {
                 spent += problem.questions().get(again).minutes();
                 seen = read(problem, seen, again, fault, shown, random);
             } else if (advice instanceof Repair repair) {
-                return claim(problem, repair.right(), fault, spent, seen);
+                return claim(repair.right(), fault, spent, seen);
             } else if (advice instanceof NothingSeparates several) {
-                return claim(problem, several.inTurn().get(0), fault, spent, seen);
+                return claim(several.inTurn().get(0), fault, spent, seen);
             } else if (advice instanceof NothingFits) {
                 return new End("", 0, fault == SEGMENTS, spent, seen);
             }
@@ -122,7 +122,7 @@ final class Bench {
         return seen.with(problem, new Reading(q, shows == wrong ? 1 : 0));
     }
 
-    private static End claim(Problem problem, RepairShare first, int fault, double spent, Observed seen) {
+    private static End claim(RepairShare first, int fault, double spent, Observed seen) {
         boolean right = fault < SEGMENTS && first.action().suspects().contains(fault);
         return new End(first.action().name(), first.share(), right, spent, seen);
     }

@@ -18,7 +18,8 @@ class CalibrationTest {
     /** The share claimed does not depend on how tests are chosen, so they are chosen the quick way. */
     private static final Effort QUICK = new Effort(0, 1, Integer.MAX_VALUE, 1, Integer.MAX_VALUE, 0, 0.2);
 
-    private static final double[] AS_IS = DoubleStream.generate(() -> 1).limit(Bench.SEGMENTS).toArray();
+    private static final double[] AS_IS =
+            DoubleStream.generate(() -> 1).limit(Bench.SEGMENTS).toArray();
 
     @Test
     void whatIsClaimedIsWhatIsSo() {
