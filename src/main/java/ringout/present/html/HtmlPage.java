@@ -17,7 +17,7 @@ import ringout.sheet.page.PageBook;
  */
 public final class HtmlPage {
     private static final Pattern PART = Pattern.compile("@([A-Z]+)@");
-    private static final List<String> SCRIPTS = List.of("data", "stage", "detail", "lists", "page");
+    private static final List<String> SCRIPTS = List.of("data", "stage", "record", "detail", "lists", "page");
 
     private HtmlPage() {}
 
@@ -40,7 +40,7 @@ public final class HtmlPage {
                 "VERSION", Escape.html(head.version()),
                 "STYLE", resource("page.css"),
                 "SHEETS", templates.toString(),
-                "DATA", PageJson.of(report, book),
+                "DATA", PageJson.of(head, report, book),
                 "SCRIPT", scripts.toString());
         // In one pass: what is put in is never looked at again, whatever names it holds.
         return PART.matcher(resource("page.html"))

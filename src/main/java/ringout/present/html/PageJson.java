@@ -2,6 +2,7 @@ package ringout.present.html;
 
 import java.io.StringWriter;
 import java.util.List;
+import java.util.Optional;
 import ringout.finding.CannotTell;
 import ringout.finding.Finding;
 import ringout.finding.Headline;
@@ -13,6 +14,7 @@ import ringout.sheet.page.PageBook;
 import ringout.sheet.page.PageNet;
 import ringout.sheet.page.PagePull;
 import ringout.sheet.page.PageState;
+import ringout.solve.meter.Accepted;
 import ringout.solve.meter.Reading;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.ObjectWriteContext;
@@ -21,6 +23,7 @@ import tools.jackson.core.json.JsonFactory;
 /** What the page looks up, as JSON that may stand inside a page: no character that could end it there. */
 final class PageJson {
     private static final JsonFactory FACTORY = new JsonFactory();
+    private static final double MILLI = 1000;
 
     private final JsonGenerator json;
 
@@ -28,11 +31,13 @@ final class PageJson {
         this.json = json;
     }
 
-    static String of(Report report, PageBook book) {
+    static String of(PageHead head, Report report, PageBook book) {
         StringWriter text = new StringWriter();
         try (JsonGenerator json = FACTORY.createGenerator(ObjectWriteContext.empty(), text)) {
             PageJson page = new PageJson(json);
             json.writeStartObject();
+            json.writeStringProperty("aircraft", head.title());
+            json.writeStringProperty("hash", head.hash());
             page.report(report);
             page.book(book);
             page.words("ohmsCautions", Cautions.OHMS);
@@ -140,8 +145,17 @@ final class PageJson {
         state.nets().forEach(this::net);
         json.writeEndArray();
         words("ohms", state.ohms().stream().map(PageJson::reading).toList());
+        json.writeArrayPropertyStart("accept");
+        state.ohms().forEach(this::accepted);
+        json.writeEndArray();
         json.writeObjectPropertyStart("buses");
         state.buses().forEach((plug, reading) -> json.writeStringProperty(plug, reading(reading)));
+        json.writeEndObject();
+        json.writeObjectPropertyStart("busAccept");
+        state.buses().forEach((plug, reading) -> {
+            json.writeName(plug);
+            accepted(reading);
+        });
         json.writeEndObject();
         json.writeArrayPropertyStart("pulls");
         state.pulls().forEach(this::pull);
@@ -178,6 +192,23 @@ final class PageJson {
         });
         json.writeEndArray();
         json.writeEndObject();
+    }
+
+    /** The band a reading may lie in when all is well, to the milliohm; null where the meter should show over range. */
+    private void accepted(Reading reading) {
+        Optional<Accepted> band = Accepted.of(reading);
+        if (band.isEmpty()) {
+            json.writeNull();
+        } else {
+            json.writeStartArray();
+            json.writeNumber(milli(band.get().low()));
+            json.writeNumber(milli(band.get().high()));
+            json.writeEndArray();
+        }
+    }
+
+    private static double milli(double ohm) {
+        return Math.round(ohm * MILLI) / MILLI;
     }
 
     /** An expected reading with the band a good one lies in. */

@@ -46,8 +46,17 @@ final class Telling {
     }
 
     private static boolean within(double ohm, Reading.Ohms band) {
-        double slack = DIGIT_OHM + OF_READING * ohm;
-        return ohm >= band.least() - slack && ohm <= band.most() + slack;
+        return ohm >= lowest(band) && ohm <= highest(band);
+    }
+
+    /** The smallest value in ohm the meter shows for a resistance within its band. */
+    static double lowest(Reading.Ohms band) {
+        return Math.max(0, (band.least() - DIGIT_OHM) / (1 + OF_READING));
+    }
+
+    /** The largest value in ohm the meter shows for a resistance within its band. */
+    static double highest(Reading.Ohms band) {
+        return (band.most() + DIGIT_OHM) / (1 - OF_READING);
     }
 
     /** Effects that the meter shows as the same reading together, from the smallest reading to over range. */

@@ -32,6 +32,7 @@ function wireDetail(chosen) {
   const siblings = byLead.get(wire.lead).filter(i => i !== chosen.wire);
   return [make("h2", {textContent: wire.lead + ": " + wire.from + " to " + wire.to}), facts,
     make("div", {className: "go"}, sheetButtons(on, () => focusOn("g.wire.lit")), plugs.map(i => button("Plug " + data.plugs[i].name, () => choose({kind: "plug", plug: i}))), siblings.map(i => button(wire.lead + " " + (data.wires[i].carries || data.wires[i].from), () => choose({kind: "wire", wire: i})))),
+    ...proveWire(chosen.wire),
     care("Ohms only with the power off and the packs out; a live rail gives nonsense and can destroy the meter.")];
 }
 
@@ -62,6 +63,7 @@ function plugDetail(chosen) {
   }
   const on = sheetsWith(group => group.dataset.plug === plug.name, "g.plug");
   parts.push(make("div", {className: "go"}, sheetButtons(on, () => focusOn("g.plug.here")), plug.wires.map(i => button("Wire " + data.wires[i].lead + " " + (data.wires[i].carries || data.wires[i].from), () => choose({kind: "wire", wire: i})))));
+  parts.push(...proveBus(plug.name));
   parts.push(care("Never pull a power plug live. Mate, lock and prove it again afterwards."));
   return parts;
 }

@@ -59,6 +59,7 @@ function fillList() {
     if (data.open.length) group("Cannot tell", openEntries(), list);
   } else if (now.tab === "leads") group("", leadEntries(), list);
   else if (now.tab === "plugs") group("", plugEntries(), list);
+  else if (now.tab === "record") recordList(list);
   else cautions(list);
   markCurrent();
 }
