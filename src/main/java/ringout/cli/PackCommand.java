@@ -48,6 +48,12 @@ final class PackCommand implements Callable<Integer> {
     @Option(names = "--paper", paramLabel = "P", description = "a4 or a3 (default: a4).")
     private Paper paper = Paper.A4;
 
+    @Option(
+            names = "--against",
+            paramLabel = "OTHER",
+            description = "Earlier revision or other tail to tell the differences from.")
+    private Optional<Path> against = Optional.empty();
+
     @Override
     public Integer call() {
         Inputs inputs = new Inputs(spec.commandLine());
@@ -58,7 +64,12 @@ final class PackCommand implements Callable<Integer> {
         List<Circuit> circuits = inputs.circuits(read.get(), question.states());
         Report report = question.review(circuits);
         PackSource source = PackSource.of(circuits, report, question.today());
-        List<Document> documents = Pack.of(source, List.of());
+        Optional<Circuit> earlier = against.flatMap(inputs::aircraft)
+                .map(aircraft -> inputs.circuits(aircraft, List.of()).get(0));
+        if (against.isPresent() && earlier.isEmpty()) {
+            return ExitStatus.WRONG_INPUT;
+        }
+        List<Document> documents = Pack.of(source, List.of(), earlier);
         String title = "Pack of " + source.mark().aircraft();
         String creator = "ringout " + Version.NUMBER;
         PdfFile pdf = PdfDocuments.of(new PdfInfo(title, source.mark().words(), creator), documents, paper);

@@ -106,7 +106,18 @@ final class BlockFo {
                         .orElse(0)
                 + INDENT;
         double left = Math.min(key, width * KEY_SHARE);
-        fo.open("table", "table-layout", "fixed", "width", "100%", "space-after", SPACE);
+        fo.open(
+                "table",
+                "table-layout",
+                "fixed",
+                "width",
+                "100%",
+                "space-after",
+                SPACE,
+                "keep-together.within-page",
+                "3",
+                "keep-with-next.within-page",
+                "3");
         fo.empty("table-column", "column-width", FoWriter.mm(left));
         fo.empty("table-column", "column-width", FoWriter.mm(width - left));
         fo.open("table-body");

@@ -23,7 +23,9 @@ final class ColumnWidths {
     /** The formatter rounds the width of each letter to a thousandth of the em. */
     private static final double ROUNDED = 1.01;
 
-    private static final double LARGEST_TEXT_MM = 120;
+    private static final double LARGEST_TEXT_MM = 200;
+    private static final double SHORT_TEXT_MM = 30;
+    private static final double USUAL = 1.2;
 
     private ColumnWidths() {}
 
@@ -37,13 +39,21 @@ final class ColumnWidths {
             least[i] = Math.max(column.leastMm(), words(column.head(), Weight.BOLD) + PADDING);
             least[i] = Math.max(least[i], words(column.unit(), Weight.REGULAR) + PADDING);
             liked[i] = Math.max(least[i], head(column) + PADDING);
+            double longest = 0;
+            double sum = 0;
             for (Row row : table.rows()) {
                 Weight weight = row.kind() == Row.Kind.LINE ? Weight.REGULAR : Weight.BOLD;
                 String cell = row.cells().get(i);
+                double text = width(cell, weight);
                 least[i] = Math.max(least[i], words(cell, weight) + PADDING);
-                liked[i] = Math.max(liked[i], Math.min(LARGEST_TEXT_MM, width(cell, weight)) + PADDING);
+                longest = Math.max(longest, text);
+                sum += text;
             }
-            liked[i] = Math.max(liked[i], least[i]);
+            // A column with one long text among short ones needs less room than one of long texts.
+            double usual =
+                    SHORT_TEXT_MM + USUAL * sum / Math.max(1, table.rows().size());
+            double text = Math.min(LARGEST_TEXT_MM, Math.min(longest, usual));
+            liked[i] = Math.max(Math.max(liked[i], least[i]), text + PADDING);
         }
         return shared(table, least, liked, width);
     }

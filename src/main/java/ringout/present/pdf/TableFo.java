@@ -16,7 +16,7 @@ final class TableFo {
     private static final String SIDE = "0.6mm 1mm";
     private static final String HAND = "6.8mm";
     private static final int SHORT_GROUP = 14;
-    private static final int SHORT_TABLE = 28;
+    private static final int SHORT_TABLE = 30;
     private static final String BOX = "\u2610";
     private static final double BOX_MM = 5.5;
     private final FoWriter fo;
@@ -43,7 +43,7 @@ final class TableFo {
                 "border-bottom",
                 THICK,
                 "keep-together.within-page",
-                table.rows().size() <= SHORT_TABLE ? "3" : "auto");
+                lines() <= SHORT_TABLE ? "3" : "auto");
         for (double width : widths) {
             fo.empty("table-column", "column-width", FoWriter.mm(width));
         }
@@ -59,6 +59,20 @@ final class TableFo {
             }
         }
         fo.close().close();
+    }
+
+    /** How many lines it has, about: what fills less than a page is not divided. */
+    private double lines() {
+        double lines = table.groups().size();
+        for (Row row : table.rows()) {
+            double most = byHand ? 2 : 1;
+            for (int i = 0; i < widths.length; i++) {
+                double text = Lettering.width(row.cells().get(i), Lettering.SMALL, Weight.REGULAR);
+                most = Math.max(most, Math.ceil(text / (widths[i] - ColumnWidths.PADDING)));
+            }
+            lines += most;
+        }
+        return lines;
     }
 
     private void head() throws SAXException {

@@ -36,7 +36,10 @@ final class FindingSheet {
                         new Section(
                                 "Waivers",
                                 List.of(
-                                        new Paragraph("Waivers held against " + from.today() + "."),
+                                        new Paragraph(
+                                                from.aircraft().waivers().isEmpty()
+                                                        ? "No finding was waived."
+                                                        : "Waivers held against " + from.today() + "."),
                                         waivers(from),
                                         lapsed(from))),
                         new Section("What could not be decided", List.of(never, open(from)))));

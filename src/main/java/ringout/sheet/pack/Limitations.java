@@ -1,6 +1,9 @@
 package ringout.sheet.pack;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import ringout.graph.Directory;
 import ringout.graph.loss.LossTable;
 import ringout.model.Limit;
@@ -61,7 +64,9 @@ final class Limitations {
         table.group("what could not be decided");
         int open = from.report().cannotTell().size();
         if (open > 0) {
-            table.row(open + " questions are open", "sheet Findings and waivers; none of them is a pass");
+            table.row(
+                    open + (open == 1 ? " question is open" : " questions are open"),
+                    "sheet Findings and waivers; none of them is a pass");
         }
         return table.table();
     }
@@ -102,14 +107,16 @@ final class Limitations {
 
     private void units() {
         table.group("units");
+        Map<String, List<String>> needed = new LinkedHashMap<>();
+        List<String> loaded = new ArrayList<>();
         Directory directory = from.wiring().directory();
         for (int unit = 0; unit < from.aircraft().units().size(); unit++) {
             String name = directory.name(unit);
             for (Prerequisite need : directory.type(unit).prerequisites()) {
-                table.row("before " + name + " is powered: " + need.what(), "its type");
+                needed.computeIfAbsent(need.what(), key -> new ArrayList<>()).add(name);
             }
             if (directory.type(unit).antenna().is(true)) {
-                table.row("antenna or dummy load on " + name + " before power", "a transmitter without load burns out");
+                loaded.add(name);
             }
             if (directory.type(unit).ejector().is(true)) {
                 table.row("safe pin in " + name + " before power, line of fire clear", "it throws something out");
@@ -119,6 +126,13 @@ final class Limitations {
                         "swing the compass of " + name + " after a change of payload, wiring or pack",
                         "currents and iron near it turn it");
             }
+        }
+        needed.forEach((what, units) ->
+                table.row("before power: " + what + ": " + String.join(", ", units), "their type asks for it"));
+        if (!loaded.isEmpty()) {
+            table.row(
+                    "before power: antenna or dummy load on " + String.join(", ", loaded),
+                    "a transmitter without a load burns out");
         }
     }
 }

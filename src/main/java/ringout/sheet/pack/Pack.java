@@ -2,6 +2,8 @@ package ringout.sheet.pack;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import ringout.graph.Circuit;
 import ringout.sheet.document.Document;
 import ringout.sheet.document.Figure;
 
@@ -13,8 +15,9 @@ public final class Pack {
      * {@return all documents, numbered through}
      *
      * @param maps drawings of the motors, if there are any
+     * @param earlier the aircraft it is compared with: an earlier revision, another tail; nothing when none is given
      */
-    public static List<Document> of(PackSource from, List<Figure> maps) {
+    public static List<Document> of(PackSource from, List<Figure> maps, Optional<Circuit> earlier) {
         List<Document> others = new ArrayList<>();
         others.add(FindingSheet.of(from));
         others.add(Limitations.of(from));
@@ -25,6 +28,7 @@ public final class Pack {
         others.add(RingOut.of(from));
         others.add(ShortSheet.of(from));
         others.add(AsFitted.of(from));
+        others.add(PowerUpSheet.of(from));
         others.add(MotorSheet.of(from, maps));
         others.add(Configuration.of(from));
         others.add(WeightAndLoad.of(from));
@@ -32,13 +36,17 @@ public final class Pack {
         others.add(LossSheet.of(from));
         List<String> left = new ArrayList<>();
         for (Document record :
-                List.of(RecordSheets.readings(from), RecordSheets.photos(from), RecordSheets.differences(from))) {
+                List.of(RecordSheets.readings(from), RecordSheets.photos(from), RecordSheets.changes(from))) {
             if (record.tables().stream().allMatch(table -> table.rows().isEmpty())) {
                 left.add("Left out, because the record holds nothing for it: " + record.title());
             } else {
                 others.add(record);
             }
         }
+        earlier.ifPresentOrElse(
+                base -> others.add(DifferenceSheet.of(from, base)),
+                () -> left.add(
+                        "Left out, because no earlier revision was named: Differences from an earlier revision"));
         others.add(NotChecked.of(from));
         List<Document> all = new ArrayList<>(List.of(Cover.of(from, others, left)));
         all.addAll(others);

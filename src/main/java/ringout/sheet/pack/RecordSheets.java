@@ -88,7 +88,7 @@ final class RecordSheets {
                         new Section("Signatures", List.of(signatures.table()))));
     }
 
-    static Document differences(PackSource from) {
+    static Document changes(PackSource from) {
         TableBuilder changes = Table.named(
                 "changes",
                 Column.text("change"),
@@ -105,8 +105,8 @@ final class RecordSheets {
                     change.date().or(""));
         }
         return from.upright(
-                "differences",
-                "Differences and changes",
+                "changes",
+                "Changes and differences on record",
                 List.of(
                         new Section(
                                 "Found on the aircraft, against the list",

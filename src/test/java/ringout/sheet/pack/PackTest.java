@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -167,7 +168,7 @@ class PackTest {
 
     @Test
     void everyDocumentIsThereWithOneMark() {
-        List<Document> pack = Pack.of(source(SmallAircraft.sample("linewarden")), List.of());
+        List<Document> pack = Pack.of(source(SmallAircraft.sample("linewarden")), List.of(), Optional.empty());
         Set<String> kinds = new HashSet<>();
         Set<String> tables = new HashSet<>();
         for (int i = 0; i < pack.size(); i++) {
@@ -206,12 +207,44 @@ class PackTest {
     void noPageIsSignedWhileSomethingGraveIsOpen() {
         PackSource source = source(SmallAircraft.sample("linewarden-review"));
         assertFalse(source.grave().isEmpty());
-        List<SignOff> signOffs = signOffs(Pack.of(source, List.of()));
+        List<SignOff> signOffs = signOffs(Pack.of(source, List.of(), Optional.empty()));
         assertTrue(signOffs.size() > 5);
         signOffs.forEach(signOff -> {
             assertFalse(signOff.offered());
             assertEquals(source.grave(), signOff.open());
         });
+    }
+
+    /** Idle currents of the staged power-up, worked out by hand from the tables of loads: 0.53, 0.63 and 1.93 A. */
+    @Test
+    void thePowerUpSheetReadsTheOperatingPointOfEachStage() {
+        Document sheet = PowerUpSheet.of(source(SmallAircraft.sample("linewarden")));
+        List<String> amps = List.of("0.53 A", "0.63 A", "1.93 A");
+        for (int i = 0; i < amps.size(); i++) {
+            Table stage = table(sheet, "power-up-u" + (i + 1));
+            assertTrue(
+                    rows(stage, "at", "expect").contains(List.of("current of the supply", amps.get(i))),
+                    stage.rows().toString());
+        }
+        assertEquals(
+                "BAT2-POS",
+                table(sheet, "pack-plugs").rows().get(3).cells().get(1).split("[ ,]+")[1]);
+    }
+
+    @Test
+    void differencesFromAnEarlierRevisionAreTold() {
+        Circuit earlier =
+                Circuit.all(Wiring.of(SmallAircraft.sample("linewarden"))).get(0);
+        PackSource now = source(SmallAircraft.sample("linewarden-review"));
+        Table table = DifferenceSheet.table(now, earlier);
+        assertTrue(
+                rows(table, "kind", "what", "earlier", "now")
+                        .contains(List.of("terminator", "LOG CAN2 terminator", "off", "on")),
+                table.rows().toString());
+        assertEquals("W81", table.cells("what").get(0));
+        assertEquals(Row.Kind.GRAVE, table.rows().get(0).kind());
+        assertTrue(Pack.of(now, List.of(), Optional.of(earlier)).stream()
+                .anyMatch(document -> document.kind().equals("differences")));
     }
 
     private static List<SignOff> signOffs(List<Document> pack) {
