@@ -3,12 +3,18 @@ package ringout.check.build;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Locale;
 import ringout.check.form.Situation;
 import ringout.graph.Wiring;
 import ringout.graph.order.Covers;
+import ringout.model.Datum;
+import ringout.model.JointKind;
+import ringout.model.Plug;
 
 /** Plugs and joints with leads on them that lie under a lid. */
 public final class HiddenSpots {
+    private static final List<String> SCREWED = List.of("clamp", "stud", "screw");
+
     private HiddenSpots() {}
 
     /**
@@ -25,6 +31,17 @@ public final class HiddenSpots {
             BitSet pins = new BitSet();
             pins.set(wiring.firstPin(unit, plug), wiring.endPin(unit, plug));
             return pins;
+        }
+
+        /** Whether it is held by a screw: a clamp, a stud, or a plug with a torque. */
+        public boolean screwed(Situation at) {
+            if (at.directory().isJoint(unit)) {
+                Datum<JointKind> kind = at.directory().joint(unit).kind();
+                return kind.is(JointKind.CLAMP) || kind.is(JointKind.STUD);
+            }
+            Plug record = at.directory().type(unit).plugs().get(plug);
+            String family = record.family().or("").toLowerCase(Locale.ROOT);
+            return record.torqueNm().isKnown() || SCREWED.stream().anyMatch(family::contains);
         }
     }
 

@@ -1,7 +1,5 @@
 package ringout.check.build;
 
-import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import ringout.check.form.Check;
 import ringout.check.form.CheckInfo;
@@ -18,9 +16,7 @@ import ringout.graph.order.Items;
 import ringout.graph.order.Progress;
 import ringout.model.AsBuilt;
 import ringout.model.Datum;
-import ringout.model.JointKind;
 import ringout.model.Lead;
-import ringout.model.Plug;
 
 /**
  * A screw joint that carries much current, under a lid, without photo, torque or witness mark.
@@ -43,8 +39,6 @@ import ringout.model.Plug;
         since = "0.3",
         needs = {"rating of the clamp", "torque, witness mark or photo", "what each lid hides"})
 public final class NoWitness implements Check {
-    private static final List<String> SCREWED = List.of("clamp", "stud", "screw");
-
     @Override
     public void look(Situation at, Outcomes out) {
         AsBuilt record = at.aircraft().record();
@@ -57,7 +51,7 @@ public final class NoWitness implements Check {
         Gaps gaps = new Gaps();
         Threshold limit = at.limit(RecordThresholds.JOINT_WITNESS);
         for (HiddenSpots.Spot spot : HiddenSpots.all(at)) {
-            if (screwed(at, spot)) {
+            if (spot.screwed(at)) {
                 Datum<Double> amps = amps(at, spot);
                 if (!amps.isKnown()) {
                     gaps.add("current", spot.name());
@@ -79,16 +73,6 @@ public final class NoWitness implements Check {
             case UNKNOWN -> gaps.add("photo, torque or witness mark", spot.name());
             case NONE -> out.finding(draft(at, spot, amps, limit));
         }
-    }
-
-    private static boolean screwed(Situation at, HiddenSpots.Spot spot) {
-        if (at.directory().isJoint(spot.unit())) {
-            Datum<JointKind> kind = at.directory().joint(spot.unit()).kind();
-            return kind.is(JointKind.CLAMP) || kind.is(JointKind.STUD);
-        }
-        Plug plug = at.directory().type(spot.unit()).plugs().get(spot.plug());
-        String family = plug.family().or("").toLowerCase(Locale.ROOT);
-        return plug.torqueNm().isKnown() || SCREWED.stream().anyMatch(family::contains);
     }
 
     /** The rating of the joint, else the highest current one of its leads is sized for. */

@@ -16,12 +16,6 @@ import ringout.graph.order.Covers;
 import ringout.graph.order.PlanStep;
 import ringout.graph.order.Progress;
 import ringout.graph.order.StepKind;
-import ringout.model.BusPort;
-import ringout.model.Control;
-import ringout.model.Datum;
-import ringout.model.PortSetting;
-import ringout.model.TerminatorFit;
-import ringout.model.Unit;
 
 /**
  * A setting made by hand on a unit that a lid hides, and no step that makes it before the lid is closed.
@@ -44,9 +38,6 @@ import ringout.model.Unit;
         since = "0.3",
         needs = {"where and how a setting is made", "what each lid hides", "order of the steps"})
 public final class SettingLockedIn implements Check {
-    /** A setting, the word steps tell it by, and whether it can be made over the link. */
-    private record Setting(String name, String word, Datum<Boolean> onLink) {}
-
     @Override
     public void look(Situation at, Outcomes out) {
         if (!Lids.any(at)) {
@@ -56,7 +47,7 @@ public final class SettingLockedIn implements Check {
         for (int unit = 0; unit < at.aircraft().units().size(); unit++) {
             Optional<Progress.Closed> lid = Progress.of(at.circuit()).lastChance(unit);
             if (lid.isPresent()) {
-                for (Setting setting : settings(at, unit)) {
+                for (HandSettings.Setting setting : HandSettings.of(at, unit)) {
                     look(at, out, unit, setting, lid.get(), gaps);
                 }
             }
@@ -64,51 +55,8 @@ public final class SettingLockedIn implements Check {
         gaps.tell(out, datum -> new Gaps.Way("look at the unit or its manual, or ask the author of the procedure", 3));
     }
 
-    private static List<Setting> settings(Situation at, int unit) {
-        List<Setting> settings = new ArrayList<>();
-        Unit row = at.directory().unit(unit);
-        for (BusPort port : at.directory().type(unit).ports()) {
-            if (port.terminator().is(TerminatorFit.SWITCH)) {
-                settings.add(new Setting("terminator switch of " + port.name(), "terminator", overLink(port)));
-            }
-            if (addressed(row, port) && !readBack(row, port)) {
-                settings.add(new Setting("address of " + port.name(), "address", port.setOnLink()));
-            }
-        }
-        for (Control control : at.directory().type(unit).controls()) {
-            settings.add(new Setting(control.name(), control.name().toLowerCase(Locale.ROOT), control.setOnLink()));
-        }
-        return settings;
-    }
-
-    private static Datum<Boolean> overLink(BusPort port) {
-        return port.terminatorAt().isKnown()
-                ? Datum.of(port.terminatorAt().or("").toLowerCase(Locale.ROOT).contains("link"))
-                : Datum.unknown();
-    }
-
-    private static boolean addressed(Unit unit, BusPort port) {
-        return unit.ports().stream()
-                .filter(setting -> of(setting, port))
-                .anyMatch(setting ->
-                        setting.address().isKnown() || setting.i2cAddress().isKnown());
-    }
-
-    private static boolean of(PortSetting setting, BusPort port) {
-        return setting.port().isEmpty() || setting.port().equalsIgnoreCase(port.name());
-    }
-
-    private static boolean readBack(Unit unit, BusPort port) {
-        return unit.ports().stream()
-                .filter(setting -> of(setting, port))
-                .anyMatch(setting -> setting.address().isKnown()
-                        && setting.address()
-                                .known()
-                                .equals(unit.asRead().address().known()));
-    }
-
-    private static void look(Situation at, Outcomes out, int unit, Setting setting, Progress.Closed lid, Gaps gaps) {
-        if (setting.onLink().is(true) || setting.onLink().isNotApplicable()) {
+    private static void look(Situation at, Outcomes out, int unit, HandSettings.Setting setting, Progress.Closed lid, Gaps gaps) {
+        if (setting.needsNoHand()) {
             out.looked();
             return;
         }
@@ -138,7 +86,7 @@ public final class SettingLockedIn implements Check {
         }
     }
 
-    private static Draft draft(Situation at, int unit, Setting setting, Progress.Closed lid) {
+    private static Draft draft(Situation at, int unit, HandSettings.Setting setting, Progress.Closed lid) {
         String name = at.directory().name(unit);
         Covers covers = Covers.of(at.circuit());
         String step = lid.by().step().id();

@@ -37,9 +37,31 @@ public final class Work {
 
     /** {@return whether a task may be done when these are done} */
     public boolean ready(int task, BitSet done) {
-        BitSet open = (BitSet) needs.get(task).clone();
-        open.andNot(done);
-        return open.isEmpty();
+        BitSet wanted = needs.get(task);
+        for (int need = wanted.nextSetBit(0); need >= 0; need = wanted.nextSetBit(need + 1)) {
+            if (!done.get(need)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** {@return the tasks as they come: always the first of the list that is ready} */
+    public List<Integer> plain() {
+        List<Integer> order = new ArrayList<>();
+        BitSet done = new BitSet();
+        boolean more = true;
+        while (more) {
+            more = false;
+            for (int task = done.nextClearBit(0); task < count() && !more; task = done.nextClearBit(task + 1)) {
+                if (ready(task, done)) {
+                    done.set(task);
+                    order.add(task);
+                    more = true;
+                }
+            }
+        }
+        return order;
     }
 
     /** {@return the minutes of walking and turning of an order of all tasks} */
