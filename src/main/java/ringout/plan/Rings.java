@@ -95,7 +95,8 @@ final class Rings {
             int here = queue.remove();
             for (int link = 0; link < net.links().size(); link++) {
                 Before one = net.links().get(link);
-                boolean usable = one.first() == here && !gone.contains(link) && (soft || Double.isInfinite(one.minutes()));
+                boolean usable =
+                        one.first() == here && !gone.contains(link) && (soft || Double.isInfinite(one.minutes()));
                 if (usable && cameBy[one.then()] < 0 && one.then() != from) {
                     cameBy[one.then()] = link;
                     queue.add(one.then());

@@ -13,4 +13,5 @@ import ringout.plan.task.HoldPoint;
  * @param minutes walking and turning in this order
  * @param plainMinutes walking and turning in the order of the list
  */
-public record Stage(int number, String name, HoldPoint hold, List<Integer> tasks, double minutes, double plainMinutes) {}
+public record Stage(
+        int number, String name, HoldPoint hold, List<Integer> tasks, double minutes, double plainMinutes) {}

@@ -17,7 +17,8 @@ public final class StagedPlans {
         TaskNet net = TaskNet.of(circuit, powerUp);
         Rings rings = new Rings(net);
         List<Stage> stages = rings.open() ? Stages.of(net, rings.kept()) : List.of();
-        List<Integer> order = stages.stream().flatMap(stage -> stage.tasks().stream()).toList();
+        List<Integer> order =
+                stages.stream().flatMap(stage -> stage.tasks().stream()).toList();
         int[] stageOf = new int[net.tasks().size()];
         stages.forEach(stage -> stage.tasks().forEach(task -> stageOf[task] = stage.number()));
         return new StagedPlan(

@@ -42,7 +42,7 @@ final class Stages {
         List<HoldPoint> left = new ArrayList<>(net.holds());
         while (!left.isEmpty()) {
             HoldPoint hold = left.stream()
-                    .filter(one -> left.stream().noneMatch(other -> other != one && waits(one, other)))
+                    .filter(one -> left.stream().noneMatch(other -> !other.equals(one) && waits(one, other)))
                     .findFirst()
                     .orElseThrow();
             left.remove(hold);
@@ -80,10 +80,12 @@ final class Stages {
     private Stage stage(int number, HoldPoint hold, BitSet wanted) {
         List<Integer> tasks = wanted.stream()
                 .boxed()
-                .sorted(Comparator.comparingInt((Integer task) -> net.tasks().get(task).turn())
+                .sorted(Comparator.comparingInt(
+                                (Integer task) -> net.tasks().get(task).turn())
                         .thenComparing(Comparator.naturalOrder()))
                 .toList();
-        List<Place> places = tasks.stream().map(task -> place(net.tasks().get(task))).toList();
+        List<Place> places =
+                tasks.stream().map(task -> place(net.tasks().get(task))).toList();
         Work work = Work.of(places);
         Map<Integer, Integer> at = new LinkedHashMap<>();
         for (int i = 0; i < tasks.size(); i++) {
@@ -108,9 +110,7 @@ final class Stages {
     }
 
     private Place place(Task task) {
-        int zone = task.zone().isEmpty()
-                ? Place.ANYWHERE
-                : zones.computeIfAbsent(task.zone(), key -> zones.size());
+        int zone = task.zone().isEmpty() ? Place.ANYWHERE : zones.computeIfAbsent(task.zone(), key -> zones.size());
         return new Place(zone, task.side());
     }
 }

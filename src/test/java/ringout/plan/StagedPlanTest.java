@@ -75,7 +75,8 @@ class StagedPlanTest {
         for (Before link : plan.net().links()) {
             assertTrue(
                     isBefore(plan, link.first(), link.then()),
-                    plan.task(link.first()).words() + " before " + plan.task(link.then()).words());
+                    plan.task(link.first()).words() + " before "
+                            + plan.task(link.then()).words());
         }
         assertEquals(order.size(), topological(plan).size(), "JGraphT finds no order where there is one");
         plan.stages().forEach(stage -> assertTrue(stage.minutes() <= stage.plainMinutes() + 1e-9, stage.name()));
@@ -111,7 +112,8 @@ class StagedPlanTest {
         assertTrue(isBefore(plan, find(plan, StepKind.CHECK, "torque and witness mark"), lid));
         assertTrue(isBefore(plan, find(plan, StepKind.OTHER, "thread W66"), find(plan, StepKind.CLOSE, "top plate")));
         assertTrue(isBefore(plan, find(plan, StepKind.ENERGISE, "stage U5"), find(plan, StepKind.FIT, "propeller CW")));
-        assertTrue(isBefore(plan, find(plan, StepKind.CHECK, "propellers off"), find(plan, StepKind.ENERGISE, "stage U1")));
+        assertTrue(isBefore(
+                plan, find(plan, StepKind.CHECK, "propellers off"), find(plan, StepKind.ENERGISE, "stage U1")));
     }
 
     /** Six clamps and nothing else; 13 min and the top plate's 12 over it, a test of its own and one of the leads through the plate. */
@@ -171,7 +173,8 @@ class StagedPlanTest {
         assertEquals(List.of(), plan.rings());
         int last = plan.stages().size();
         assertEquals(last, plan.stages().get(last - 1).number());
-        assertTrue(isBefore(plan, find(plan, StepKind.MAKE, "W13 at PDB-K3P"), find(plan, StepKind.CLOSE, "lower lid")));
+        assertTrue(
+                isBefore(plan, find(plan, StepKind.MAKE, "W13 at PDB-K3P"), find(plan, StepKind.CLOSE, "lower lid")));
     }
 
     /** Speed controllers that all leave the factory as 10: each is set before its bus lead is made. */
@@ -211,7 +214,9 @@ class StagedPlanTest {
         StagedPlan plan = of(withSteps(clean, steps));
         assertEquals(1, plan.rings().size());
         Ring ring = plan.rings().get(0);
-        assertTrue(ring.words().stream().anyMatch(words -> words.contains("step 5.3 says after step 8.1")), ring.words()::toString);
+        assertTrue(
+                ring.words().stream().anyMatch(words -> words.contains("step 5.3 says after step 8.1")),
+                ring.words()::toString);
         assertTrue(ring.words().stream().anyMatch(words -> words.contains("top plate hides")), ring.words()::toString);
         assertEquals(1, ring.cut().size());
         assertEquals("open top plate again", ring.cut().get(0).cut());
@@ -241,7 +246,9 @@ class StagedPlanTest {
         StagedPlan plan = of(withSteps(clean, steps));
         assertEquals(1, plan.rings().size());
         Ring ring = plan.rings().get(0);
-        assertEquals("power up on a bench supply lead with the top plate open", ring.cut().get(0).cut());
+        assertEquals(
+                "power up on a bench supply lead with the top plate open",
+                ring.cut().get(0).cut());
         assertEquals(5, ring.cut().get(0).minutes());
         int set = find(plan, StepKind.SET, "terminator off");
         assertTrue(isBefore(plan, find(plan, StepKind.ENERGISE, "stage U1"), set));
@@ -255,7 +262,8 @@ class StagedPlanTest {
         Shape<Cover> shape = Shape.of(Cover.class);
         List<Cover> covers = clean.airframe().covers().stream()
                 .map(cover -> cover.name().equals("top plate")
-                        ? shape.with(shape.with(cover, "carries", List.of("PDB")), "minutes", ringout.model.Datum.unknown())
+                        ? shape.with(
+                                shape.with(cover, "carries", List.of("PDB")), "minutes", ringout.model.Datum.unknown())
                         : cover)
                 .toList();
         Airframe airframe = Shape.of(Airframe.class).with(clean.airframe(), "covers", covers);
@@ -264,9 +272,11 @@ class StagedPlanTest {
         assertEquals(1, plan.rings().size());
         assertEquals(List.of(), plan.rings().get(0).cut());
         assertTrue(plan.rings().get(0).words().stream().anyMatch(words -> words.contains("carried by top plate")));
-        assertEquals(Optional.empty(), plan.lastChances().stream()
-                .flatMap(list -> list.joints().stream())
-                .filter(joint -> joint.lateMinutes().isPresent())
-                .findFirst());
+        assertEquals(
+                Optional.empty(),
+                plan.lastChances().stream()
+                        .flatMap(list -> list.joints().stream())
+                        .filter(joint -> joint.lateMinutes().isPresent())
+                        .findFirst());
     }
 }

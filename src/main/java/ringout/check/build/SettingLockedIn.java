@@ -55,7 +55,8 @@ public final class SettingLockedIn implements Check {
         gaps.tell(out, datum -> new Gaps.Way("look at the unit or its manual, or ask the author of the procedure", 3));
     }
 
-    private static void look(Situation at, Outcomes out, int unit, HandSettings.Setting setting, Progress.Closed lid, Gaps gaps) {
+    private static void look(
+            Situation at, Outcomes out, int unit, HandSettings.Setting setting, Progress.Closed lid, Gaps gaps) {
         if (setting.needsNoHand()) {
             out.looked();
             return;

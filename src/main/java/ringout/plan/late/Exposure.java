@@ -36,11 +36,15 @@ public record Exposure(List<Term> terms, List<String> untold) {
 
     /** {@return minutes at stake in the order of the procedure as written; without one, with all tests after the lids} */
     public double before() {
-        return terms.stream().mapToDouble(term -> term.stake(term.provedAsWritten())).sum();
+        return terms.stream()
+                .mapToDouble(term -> term.stake(term.provedAsWritten()))
+                .sum();
     }
 
     /** {@return minutes at stake in the order of the plan} */
     public double after() {
-        return terms.stream().mapToDouble(term -> term.stake(term.provedAsPlanned())).sum();
+        return terms.stream()
+                .mapToDouble(term -> term.stake(term.provedAsPlanned()))
+                .sum();
     }
 }

@@ -54,7 +54,8 @@ public final class Lateness {
         for (int cover = 0; cover < net.closes().size(); cover++) {
             lids.add(cover);
         }
-        lids.sort(java.util.Comparator.comparingInt(cover -> order.indexOf(net.closes().get(cover))));
+        lids.sort(java.util.Comparator.comparingInt(
+                cover -> order.indexOf(net.closes().get(cover))));
         return lids.stream()
                 .map(cover -> late.list(cover, stageOf[net.closes().get(cover)]))
                 .toList();
@@ -99,14 +100,17 @@ public final class Lateness {
         List<String> photos = new ArrayList<>();
         String unit = at.directory().name(joint.spot().unit());
         for (Photo photo : at.aircraft().record().photos()) {
-            if (photo.item().equalsIgnoreCase(joint.spot().name()) || photo.item().equalsIgnoreCase(unit)) {
+            if (photo.item().equalsIgnoreCase(joint.spot().name())
+                    || photo.item().equalsIgnoreCase(unit)) {
                 photos.add("on record: " + photo.file().or("no file named"));
             }
         }
         if (photos.isEmpty()) {
-            joint.photos().forEach(task -> photos.add(net.tasks().get(task).written()
-                    ? "step " + net.tasks().get(task).step()
-                    : "not in the procedure"));
+            joint.photos()
+                    .forEach(task -> photos.add(
+                            net.tasks().get(task).written()
+                                    ? "step " + net.tasks().get(task).step()
+                                    : "not in the procedure"));
         }
         return List.copyOf(photos);
     }
@@ -195,7 +199,8 @@ public final class Lateness {
     private int deepest(int unit) {
         int deepest = -1;
         for (int cover = 0; cover < covers.all().size(); cover++) {
-            if (covers.hidesUnit(cover, unit) && (deepest < 0 || covers.over(cover).contains(deepest))) {
+            if (covers.hidesUnit(cover, unit)
+                    && (deepest < 0 || covers.over(cover).contains(deepest))) {
                 deepest = cover;
             }
         }
@@ -208,12 +213,14 @@ public final class Lateness {
         for (HiddenJoint joint : net.joints()) {
             int cover = joint.spot().cover();
             untold.addAll(covers.withoutMinutes(cover));
-            late(cover).ifPresent(minutes -> terms.add(new Exposure.Term(
-                    joint.spot().name(),
-                    wrong(joint),
-                    minutes,
-                    joint.checks().stream().anyMatch(check -> net.tasks().get(check).written()),
-                    planned(joint))));
+            late(cover)
+                    .ifPresent(minutes -> terms.add(new Exposure.Term(
+                            joint.spot().name(),
+                            wrong(joint),
+                            minutes,
+                            joint.checks().stream()
+                                    .anyMatch(check -> net.tasks().get(check).written()),
+                            planned(joint))));
         }
         return new Exposure(terms, List.copyOf(untold));
     }

@@ -91,7 +91,8 @@ final class Acts {
                 : Optional.of(list.procedure.steps().get(act.step()));
         String id = step.map(one -> one.step().id()).orElse("");
         String what = step.filter(one -> own(act, number)).map(Acts::what).orElse(act.name());
-        return new Task(act.kind(), what, zones[number], sides[number], id, act.step() < 0 ? Task.UNWRITTEN : act.step());
+        return new Task(
+                act.kind(), what, zones[number], sides[number], id, act.step() < 0 ? Task.UNWRITTEN : act.step());
     }
 
     /** Whether an act is what a step says, and not a unit, lead or lid it names. */

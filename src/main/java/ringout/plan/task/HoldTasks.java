@@ -110,7 +110,8 @@ final class HoldTasks {
                 task,
                 sign,
                 "the signature is for it",
-                "sign " + list.tasks.get(sign).what() + " with " + list.tasks.get(task).words() + " open",
+                "sign " + list.tasks.get(sign).what() + " with "
+                        + list.tasks.get(task).words() + " open",
                 SIGN_MINUTES));
         holds.add(new HoldPoint(stage, sign, then));
         turns.add(turn);
@@ -124,8 +125,8 @@ final class HoldTasks {
             lids.add(cover);
         }
         lids.sort(Comparator.comparingInt(cover -> -list.covers.over(cover).size()));
-        lids.forEach(cover -> needs.add(
-                need("closing the " + list.covers.name(cover), list.order.closes().get(cover), true)));
+        lids.forEach(cover -> needs.add(need(
+                "closing the " + list.covers.name(cover), list.order.closes().get(cover), true)));
         if (power.first() >= 0) {
             needs.add(need("first power", power.first(), false));
         }
@@ -220,7 +221,10 @@ final class HoldTasks {
                 .filter(end -> end.getValue() == act)
                 .map(Map.Entry::getKey)
                 .anyMatch(end -> late.contains(end)
-                        || list.tasks.get(list.order.fits().getOrDefault(end.unit(), act)).turn() > step.index());
+                        || list.tasks
+                                        .get(list.order.fits().getOrDefault(end.unit(), act))
+                                        .turn()
+                                > step.index());
     }
 
     private void before(int act, PlanStep step, HoldPoint next) {

@@ -91,7 +91,8 @@ final class PowerTasks {
     }
 
     private int task(PowerStage stage) {
-        Optional<Integer> written = list.procedure.step(stage.step()).flatMap(step -> list.taskOf(step, StepKind.ENERGISE));
+        Optional<Integer> written =
+                list.procedure.step(stage.step()).flatMap(step -> list.taskOf(step, StepKind.ENERGISE));
         if (written.isPresent()) {
             reword(written.get(), words(stage));
             return written.get();
@@ -111,16 +112,25 @@ final class PowerTasks {
                 continue;
             }
             String condition = asked.substring(0, asked.lastIndexOf(": "));
-            List<String> units = List.of(asked.substring(asked.lastIndexOf(": ") + 2).split(", "));
+            List<String> units =
+                    List.of(asked.substring(asked.lastIndexOf(": ") + 2).split(", "));
             List<Integer> written = new ArrayList<>();
             for (PlanStep step : list.procedure.steps(StepKind.CHECK)) {
-                boolean same = step.step().attribute().or("").toLowerCase(Locale.ROOT).contains(condition.toLowerCase(Locale.ROOT));
+                boolean same = step.step()
+                        .attribute()
+                        .or("")
+                        .toLowerCase(Locale.ROOT)
+                        .contains(condition.toLowerCase(Locale.ROOT));
                 if (same && step.step().objects().stream().anyMatch(units::contains)) {
                     list.taskOf(step, StepKind.CHECK).ifPresent(written::add);
                 }
             }
             if (written.isEmpty()) {
-                String zone = list.wiring.directory().find(units.get(0)).map(list::zone).orElse("");
+                String zone = list.wiring
+                        .directory()
+                        .find(units.get(0))
+                        .map(list::zone)
+                        .orElse("");
                 written.add(list.add(StepKind.CHECK, asked, zone, Side.EITHER));
             }
             written.forEach(check -> list.before(check, task, "it powers " + String.join(", ", units)));
@@ -132,7 +142,10 @@ final class PowerTasks {
             String plug = list.wiring.plugName(end.unit(), end.plug());
             if (stage.plugged().contains(plug)) {
                 late.add(end);
-                list.before(last, make, plug + " stays open until " + stage.id() + "; supply off and rails below 5 V first");
+                list.before(
+                        last,
+                        make,
+                        plug + " stays open until " + stage.id() + "; supply off and rails below 5 V first");
                 list.before(make, task, stage.id() + " powers what hangs on " + plug);
             }
         });
@@ -170,7 +183,9 @@ final class PowerTasks {
             List<Integer> now = new ArrayList<>();
             if (act instanceof PlugOrder.Make make) {
                 for (Map.Entry<LeadEnd, Integer> end : list.order.makes().entrySet()) {
-                    if (list.wiring.plugName(end.getKey().unit(), end.getKey().plug()).equals(make.plug())) {
+                    if (list.wiring
+                            .plugName(end.getKey().unit(), end.getKey().plug())
+                            .equals(make.plug())) {
                         late.add(end.getKey());
                         now.add(end.getValue());
                     }
@@ -189,8 +204,9 @@ final class PowerTasks {
     /** The step that compares the voltages of packs, or a task of its own. */
     private int compare(PlugOrder.Compare compare) {
         Optional<Integer> written = list.procedure.steps(StepKind.CHECK).stream()
-                .filter(step -> step.step().attribute().or("").toLowerCase(Locale.ROOT).contains("volt")
-                        && compare.packs().stream().allMatch(step.step().objects()::contains))
+                .filter(step ->
+                        step.step().attribute().or("").toLowerCase(Locale.ROOT).contains("volt")
+                                && compare.packs().stream().allMatch(step.step().objects()::contains))
                 .findFirst()
                 .flatMap(step -> list.taskOf(step, StepKind.CHECK));
         if (written.isEmpty()) {
@@ -211,12 +227,14 @@ final class PowerTasks {
         }
         List<Integer> fits = new ArrayList<>();
         for (PlanStep step : list.procedure.steps(StepKind.FIT)) {
-            boolean propeller = step.step().attribute().or("").toLowerCase(Locale.ROOT).contains("propeller");
+            boolean propeller =
+                    step.step().attribute().or("").toLowerCase(Locale.ROOT).contains("propeller");
             if (propeller) {
                 list.taskOf(step, StepKind.FIT).ifPresent(fits::add);
             }
         }
-        boolean turns = java.util.stream.IntStream.range(0, list.wiring.directory().count())
+        boolean turns = java.util.stream.IntStream.range(
+                        0, list.wiring.directory().count())
                 .anyMatch(unit -> !list.wiring.directory().isJoint(unit)
                         && list.wiring.directory().type(unit).kind().is(UnitKind.MOTOR));
         if (fits.isEmpty() && turns) {

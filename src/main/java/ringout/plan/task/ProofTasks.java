@@ -30,7 +30,9 @@ final class ProofTasks {
 
     /** Adds what no step proves, and links it. {@return the joints under lids} */
     static List<HiddenJoint> addTo(TaskList list) {
-        return HiddenSpots.all(list.at).stream().map(new ProofTasks(list)::joint).toList();
+        return HiddenSpots.all(list.at).stream()
+                .map(new ProofTasks(list)::joint)
+                .toList();
     }
 
     private HiddenJoint joint(HiddenSpots.Spot spot) {
@@ -81,9 +83,7 @@ final class ProofTasks {
     }
 
     private static String check(HiddenSpots.Spot spot, TreeSet<String> leads, boolean screwed) {
-        String named = leads.size() > TOLD
-                ? leads.size() + " leads"
-                : String.join(", ", leads);
+        String named = leads.size() > TOLD ? leads.size() + " leads" : String.join(", ", leads);
         return screwed
                 ? spot.name() + ": torque, witness mark, pull " + named + ", ring it out"
                 : spot.name() + ": latched, tug " + named + ", ring it out";
@@ -122,7 +122,10 @@ final class ProofTasks {
                 .reduce((first, second) -> second)
                 .orElse(ends.get(ends.size() - 1));
         int task = list.add(
-                StepKind.OTHER, "thread " + lead + " through the hole \"" + hole + "\"", list.zone(ends.get(0).unit()), Side.UPRIGHT);
+                StepKind.OTHER,
+                "thread " + lead + " through the hole \"" + hole + "\"",
+                list.zone(ends.get(0).unit()),
+                Side.UPRIGHT);
         if (cover >= 0) {
             list.underLid(task, "where " + lead + " passes", cover);
         }

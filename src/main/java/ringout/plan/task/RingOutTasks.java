@@ -40,7 +40,8 @@ final class RingOutTasks {
     }
 
     private int bus(Buses buses, BusSegment segment) {
-        Set<Integer> units = buses.nodes(segment).stream().map(BusHub::unit).collect(Collectors.toCollection(LinkedHashSet::new));
+        Set<Integer> units =
+                buses.nodes(segment).stream().map(BusHub::unit).collect(Collectors.toCollection(LinkedHashSet::new));
         Set<String> leads = new LinkedHashSet<>();
         buses.links().stream()
                 .filter(link -> units.contains(buses.hubs().get(link.from()).unit())
@@ -72,9 +73,8 @@ final class RingOutTasks {
     }
 
     private boolean names(PlanStep step, LeadEnd end) {
-        return step.items().stream().anyMatch(item -> item instanceof Item.OfPlug of
-                && of.unit() == end.unit()
-                && of.plug() == end.plug());
+        return step.items().stream()
+                .anyMatch(item -> item instanceof Item.OfPlug of && of.unit() == end.unit() && of.plug() == end.plug());
     }
 
     /**
@@ -96,7 +96,8 @@ final class RingOutTasks {
         list.order.makes().forEach((end, make) -> {
             String id = list.wiring.aircraft().leads().get(end.row()).id();
             if (!proved.contains(id) && !late.contains(end)) {
-                String zone = list.zone(BuildPlan.ends(list.wiring, end.row()).get(0).unit());
+                String zone =
+                        list.zone(BuildPlan.ends(list.wiring, end.row()).get(0).unit());
                 byZone.computeIfAbsent(zone, key -> new LinkedHashMap<>())
                         .computeIfAbsent(id, key -> new ArrayList<>())
                         .add(make);

@@ -50,7 +50,8 @@ final class SettingTasks {
     private Optional<Integer> written(int unit, HandSettings.Setting setting) {
         return list.procedure.steps(StepKind.SET).stream()
                 .filter(step -> BuildPlan.names(step, unit))
-                .filter(step -> step.step().attribute().or("").toLowerCase(Locale.ROOT).contains(setting.word()))
+                .filter(step ->
+                        step.step().attribute().or("").toLowerCase(Locale.ROOT).contains(setting.word()))
                 .findFirst()
                 .flatMap(step -> list.taskOf(step, StepKind.SET));
     }
@@ -70,10 +71,16 @@ final class SettingTasks {
         for (PortSetting port : list.wiring.directory().unit(unit).ports()) {
             boolean named = port.port().isEmpty() || setting.name().endsWith(" of " + port.port());
             if (named && setting.word().equals("terminator")) {
-                return port.terminator().known().map(state -> state.words().get(0)).orElse("");
+                return port.terminator()
+                        .known()
+                        .map(state -> state.words().get(0))
+                        .orElse("");
             }
             if (named && setting.word().equals("address")) {
-                return port.address().known().map(String::valueOf).orElse(port.i2cAddress().or(""));
+                return port.address()
+                        .known()
+                        .map(String::valueOf)
+                        .orElse(port.i2cAddress().or(""));
             }
         }
         return "";
@@ -103,7 +110,9 @@ final class SettingTasks {
                 boolean same = list.wiring.directory().type(other).ports().stream()
                         .anyMatch(one -> one.kind().equals(port.kind())
                                 && one.name().equals(port.name())
-                                && one.defaultAddress().known().equals(port.defaultAddress().known()));
+                                && one.defaultAddress()
+                                        .known()
+                                        .equals(port.defaultAddress().known()));
                 if (same) {
                     return Optional.of(list.wiring.directory().name(other));
                 }
@@ -120,7 +129,10 @@ final class SettingTasks {
                         task,
                         make,
                         name + " and " + other + " leave the factory with address "
-                                + port.defaultAddress().known().map(String::valueOf).orElse("?")
+                                + port.defaultAddress()
+                                        .known()
+                                        .map(String::valueOf)
+                                        .orElse("?")
                                 + ": one at a time on the bus until it is set",
                         "set " + name + " with the plugs of all others off",
                         TaskList.ASK_MINUTES);
