@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import ringout.check.build.HiddenSpots;
 import ringout.graph.order.BuildPlan;
@@ -82,7 +83,7 @@ final class ProofTasks {
         return list.add(kind, what, list.zone(spot.unit()), list.side(spot.unit(), spot.plug()));
     }
 
-    private static String check(HiddenSpots.Spot spot, TreeSet<String> leads, boolean screwed) {
+    private static String check(HiddenSpots.Spot spot, Set<String> leads, boolean screwed) {
         String named = leads.size() > TOLD ? leads.size() + " leads" : String.join(", ", leads);
         return screwed
                 ? spot.name() + ": torque, witness mark, pull " + named + ", ring it out"
