@@ -24,6 +24,7 @@ public final class Main implements Runnable {
             .with("draw", DrawCommand::new)
             .with("probe", ProbeCommand::new)
             .with("loads", LoadsCommand::new)
+            .with("plan", PlanCommand::new)
             .with("pack", PackCommand::new)
             .with("convert", ConvertCommand::new)
             .with("checks", ChecksCommand::new)

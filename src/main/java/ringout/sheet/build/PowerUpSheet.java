@@ -1,0 +1,155 @@
+package ringout.sheet.build;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import ringout.plan.power.Expected;
+import ringout.plan.power.PlugOrder;
+import ringout.plan.power.PowerStage;
+import ringout.plan.power.PowerUp;
+import ringout.plan.power.Supply;
+import ringout.sheet.Cautions;
+import ringout.sheet.document.Block;
+import ringout.sheet.document.Caution;
+import ringout.sheet.document.Column;
+import ringout.sheet.document.Document;
+import ringout.sheet.document.KeyValues;
+import ringout.sheet.document.Paragraph;
+import ringout.sheet.document.Row;
+import ringout.sheet.document.Section;
+import ringout.sheet.document.Table;
+import ringout.sheet.document.TableBuilder;
+
+/** The sheet of the first power-up: a section a stage, with what must be read and when to switch off. */
+final class PowerUpSheet {
+    private static final double READING_MM = 18;
+
+    private final PowerUp powerUp;
+
+    private PowerUpSheet(PowerUp powerUp) {
+        this.powerUp = powerUp;
+    }
+
+    static Document of(BuildSource from) {
+        PowerUpSheet sheet = new PowerUpSheet(from.plan().powerUp());
+        List<Section> sections = new ArrayList<>();
+        List<Block> first = new ArrayList<>(List.of(new Caution(BuildCautions.POWER)));
+        sheet.powerUp.open().forEach(words -> first.add(new Paragraph(words)));
+        sections.add(new Section("Before any power", first));
+        sheet.powerUp.stages().forEach(stage -> sections.add(sheet.section(stage)));
+        sections.add(
+                new Section(
+                        "Not in these numbers",
+                        List.of(
+                                new Paragraph(
+                                        "Every volt and ampere is computed for the circuit of its stage from the list, with a bench supply in place of the"
+                                                + " packs where one is named, all units at rest, conductors at 20 degC. Not in them: inrush, current limits of"
+                                                + " regulators, what signal contacts draw, faults. A reading inside its band proves that much and no more."))));
+        return from.sheet("power-up", "First power-up", Cautions.FOOT_POWER, sections);
+    }
+
+    private Section section(PowerStage stage) {
+        List<Block> blocks = new ArrayList<>();
+        BuildCautions.before(stage.kind()).ifPresent(lines -> blocks.add(new Caution(lines)));
+        blocks.add(new KeyValues(facts(stage)));
+        if (stage.kind() == PowerStage.Kind.PACKS) {
+            blocks.add(plugs(powerUp.plugs()));
+            blocks.add(new Paragraph("Broken the other way round: "
+                    + String.join(", ", powerUp.plugs().broken())
+                    + "; then wait until rails are below 5 V, a light that is out proves nothing."));
+            powerUp.plugs().cannotTell().forEach(words -> blocks.add(new Paragraph("Cannot tell " + words + ".")));
+            powerUp.plugs().disagrees().forEach(words -> blocks.add(new Paragraph("Mind: " + words + ".")));
+        }
+        blocks.add(readings(stage));
+        blocks.add(new Caution(List.of("switch off at once: " + String.join("; ", stage.stop()))));
+        stage.notes().forEach(note -> blocks.add(new Paragraph("Note: " + note + ".")));
+        return new Section(stage.id() + ": " + stage.what(), blocks);
+    }
+
+    private static List<KeyValues.Pair> facts(PowerStage stage) {
+        List<KeyValues.Pair> facts = new ArrayList<>();
+        add(facts, "step of the procedure", stage.step());
+        add(facts, "before", String.join("; ", stage.before()));
+        add(facts, "plug in, power off", String.join(", ", stage.plugged()));
+        add(facts, "leave open", String.join(", ", stage.pulled()));
+        add(facts, "gets power now", String.join(", ", stage.units()));
+        add(facts, "supply", supply(stage.supply()));
+        add(facts, "at", stage.supply().where());
+        if (facts.isEmpty()) {
+            add(facts, "supply", "as in the stage before");
+        }
+        return facts;
+    }
+
+    private static void add(List<KeyValues.Pair> facts, String key, String value) {
+        if (!value.isEmpty()) {
+            facts.add(new KeyValues.Pair(key, value));
+        }
+    }
+
+    /** The supply in words: {@code 48.0 V, limit 1.0 A, capacitors down, switched on at that voltage}. */
+    static String supply(Supply supply) {
+        return switch (supply.kind()) {
+            case NONE -> "none";
+            case PACKS ->
+                supply.volts().isPresent()
+                        ? "packs, " + Words.reading(supply.volts().getAsDouble()) + " V when full"
+                        : "packs";
+            case BENCH ->
+                String.format(
+                                Locale.ROOT,
+                                "bench supply %.1f V, ",
+                                supply.volts().orElse(0))
+                        + (supply.limitA().isPresent()
+                                ? String.format(
+                                        Locale.ROOT,
+                                        "limit %.1f A",
+                                        supply.limitA().getAsDouble())
+                                : "limit: cannot tell, see the current below")
+                        + "; capacitors down, then switched on at that voltage: a slow ramp starves what draws constant power";
+        };
+    }
+
+    private static Table plugs(PlugOrder order) {
+        TableBuilder table = Table.named(
+                "plug-order", Column.number("#", ""), Column.text("pack plugs, in this order"), Column.tick("done"));
+        int line = 1;
+        for (PlugOrder.Act act : order.making()) {
+            boolean last = act instanceof PlugOrder.Make make && make.suppressed();
+            table.row(last ? Row.Kind.GRAVE : Row.Kind.LINE, String.valueOf(line++), act.words(), "");
+        }
+        return table.table();
+    }
+
+    private static Table readings(PowerStage stage) {
+        TableBuilder table = Table.named(
+                "power-" + stage.id().toLowerCase(Locale.ROOT),
+                Column.text("where"),
+                Column.number("expect", ""),
+                Column.number("from", ""),
+                Column.number("to", ""),
+                Column.text("unit"),
+                Column.text("band"),
+                Column.writeIn("reading", "", READING_MM),
+                Column.tick("in band"));
+        for (Expected expected : stage.readings()) {
+            if (expected instanceof Expected.Reading read) {
+                table.row(
+                        read.at(),
+                        Words.reading(read.value()),
+                        Words.reading(read.low()),
+                        Words.reading(read.high()),
+                        read.unit(),
+                        read.band(),
+                        "",
+                        "");
+            } else if (expected instanceof Expected.Look look) {
+                table.row(look.at() + ": " + look.words(), "", "", "", "", "", "", "");
+            } else if (expected instanceof Expected.CannotTell open) {
+                table.row(
+                        Row.Kind.GRAVE, open.at() + ": cannot tell, needs " + open.needs(), "", "", "", "", "", "", "");
+            }
+        }
+        return table.table();
+    }
+}
