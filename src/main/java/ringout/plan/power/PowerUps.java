@@ -137,7 +137,7 @@ public final class PowerUps {
                 List.of(),
                 List.of(),
                 List.of(),
-                new Supply(Supply.Kind.PACKS, volts, OptionalDouble.empty(), rig.where()),
+                new Supply(Supply.Kind.PACKS, volts, OptionalDouble.empty(), ""),
                 readings,
                 List.of("sags by more than 0.1 V at rest", "any plug warm within 2 min", "smell, smoke"),
                 List.of("plugs made in the order below", "each pack measured by itself before"),

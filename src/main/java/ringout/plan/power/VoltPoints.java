@@ -125,18 +125,23 @@ final class VoltPoints {
         return power.feeding(vertex).stream().findFirst();
     }
 
+    /** A plug that shows supply and 0V side by side, else a supply contact with the 0V of its unit. */
     private void reading(PowerSource source) {
-        for (int unit = 0; unit < wiring.directory().count(); unit++) {
-            for (int plus = wiring.firstPin(unit); plus < wiring.endPin(unit); plus++) {
-                Optional<Integer> minus = inReach(source, plus) ? zero(plus) : Optional.empty();
-                if (minus.isPresent() && flow.volts(plus, minus.get()).isPresent()) {
-                    tell(source, plus, minus.get());
-                    return;
-                }
+        if (!reading(source, true) && !reading(source, false)) {
+            found.add(new Expected.CannotTell(
+                    source.name(), "a plug in reach that shows its supply and its 0V; bring a test point outside"));
+        }
+    }
+
+    private boolean reading(PowerSource source, boolean onePlug) {
+        for (int plus = 0; plus < wiring.pinCount(); plus++) {
+            Optional<Integer> minus = inReach(source, plus) ? zero(plus, onePlug) : Optional.empty();
+            if (minus.isPresent() && flow.volts(plus, minus.get()).isPresent()) {
+                tell(source, plus, minus.get());
+                return true;
             }
         }
-        found.add(new Expected.CannotTell(
-                source.name(), "a plug in reach that shows its supply and its 0V; bring a test point outside"));
+        return false;
     }
 
     private boolean inReach(PowerSource source, int pin) {
@@ -148,19 +153,16 @@ final class VoltPoints {
                 && power.feeding(pin).contains(source);
     }
 
-    /** A 0V contact of the same plug, else one of the same unit. */
-    private Optional<Integer> zero(int plus) {
-        Optional<Integer> found = Optional.empty();
+    /** A 0V contact of the same plug, or of another plug of the same unit. */
+    private Optional<Integer> zero(int plus, boolean onePlug) {
         int unit = wiring.unitOf(plus);
         for (int pin = wiring.firstPin(unit); pin < wiring.endPin(unit); pin++) {
-            if (wiring.is(pin, PinRole.ZERO_V) && circuit.mated(pin) && !hidden.get(pin)) {
-                if (wiring.plugIndex(pin) == wiring.plugIndex(plus)) {
-                    return Optional.of(pin);
-                }
-                found = found.isPresent() ? found : Optional.of(pin);
+            boolean clear = wiring.is(pin, PinRole.ZERO_V) && circuit.mated(pin) && !hidden.get(pin);
+            if (clear && (!onePlug || wiring.plugIndex(pin) == wiring.plugIndex(plus))) {
+                return Optional.of(pin);
             }
         }
-        return found;
+        return Optional.empty();
     }
 
     private void tell(PowerSource source, int plus, int minus) {

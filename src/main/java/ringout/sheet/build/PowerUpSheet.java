@@ -61,7 +61,9 @@ final class PowerUpSheet {
             powerUp.plugs().disagrees().forEach(words -> blocks.add(new Paragraph("Mind: " + words + ".")));
         }
         blocks.add(readings(stage));
-        blocks.add(new Caution(List.of("switch off at once: " + String.join("; ", stage.stop()))));
+        boolean live = stage.kind() != PowerStage.Kind.OHMS;
+        blocks.add(new Caution(
+                List.of((live ? "switch off at once: " : "no power at all if: ") + String.join("; ", stage.stop()))));
         stage.notes().forEach(note -> blocks.add(new Paragraph("Note: " + note + ".")));
         return new Section(stage.id() + ": " + stage.what(), blocks);
     }

@@ -79,7 +79,7 @@ final class StageSheets {
                         Column.text("do"),
                         Column.text("step"),
                         Column.tick("done"),
-                        Column.writeIn("seen by", "", INITIALS_MM))
+                        Column.tick("seen"))
                 .by("zone");
         Side lies = Side.UPRIGHT;
         String zone = "";
@@ -101,11 +101,17 @@ final class StageSheets {
                     task.kind() == StepKind.SIGN || task.kind() == StepKind.CLOSE ? Row.Kind.GRAVE : Row.Kind.LINE,
                     String.valueOf(line++),
                     task.words(),
-                    task.step(),
+                    step(task),
                     "",
                     "");
         }
         return table.table();
+    }
+
+    /** The step of the procedure that does it; where there is a procedure and none does, that it is added. */
+    private String step(Task task) {
+        boolean procedure = plan.net().tasks().stream().anyMatch(Task::written);
+        return procedure && !task.written() ? "added" : task.step();
     }
 
     private Table photos(Stage stage) {
@@ -119,7 +125,7 @@ final class StageSheets {
         stage.tasks().stream()
                 .map(plan::task)
                 .filter(task -> task.kind() == StepKind.PHOTO)
-                .forEach(task -> table.row(task.what(), task.step(), "", "", ""));
+                .forEach(task -> table.row(task.what(), step(task), "", "", ""));
         return table.table();
     }
 }

@@ -4,7 +4,7 @@ import java.util.Locale;
 
 /** Numbers of the sheets in words. */
 final class Words {
-    private static final double FINE = 10;
+    private static final double FINE = 100;
 
     private Words() {}
 
@@ -13,7 +13,7 @@ final class Words {
         return String.format(Locale.ROOT, "%.0f", value);
     }
 
-    /** Two decimals below ten, one above. */
+    /** Two decimals below a hundred, one above. */
     static String reading(double value) {
         return String.format(Locale.ROOT, Math.abs(value) < FINE ? "%.2f" : "%.1f", value);
     }

@@ -89,7 +89,7 @@ class PowerUpTest {
     @Test
     void linewardenOnItsPacks() {
         PowerUp powerUp = of("linewarden");
-        near(50.4, reading(stage(powerUp, "U4"), "V", "PDB-BP-1").value());
+        near(50.4, reading(stage(powerUp, "U4"), "V", "-IN-").value());
         double amps = reading(stage(powerUp, "U4"), "A", "packs").value();
         assertTrue(1.8 <= amps && amps <= 2.0, amps + " A at rest");
         near(43.6, reading(stage(powerUp, "U6"), "V", "PDB-BP-1").value());
