@@ -3,7 +3,6 @@ package ringout.plan.power;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -44,7 +43,7 @@ final class BenchStages {
     private final Rig rig;
     private final double cellV;
     private final double volts;
-    private final Set<Integer> told = new HashSet<>();
+    private final VoltPoints.Told told = new VoltPoints.Told();
     private final Set<String> fedBefore = new LinkedHashSet<>();
     private final List<PowerStage> stages = new ArrayList<>();
 
@@ -111,7 +110,7 @@ final class BenchStages {
         Optional<String> lack = Lacks.ofCurrent(rest);
         if (rest instanceof PowerFlow flow) {
             fresh = fresh(flow);
-            readings.addAll(VoltPoints.of(flow, told));
+            readings.addAll(VoltPoints.of(flow, told, open.isEmpty()));
             Lacks.ofVolts(rest)
                     .ifPresent(words -> notes.add("counted as no resistance, so volts may be lower: " + words));
         }

@@ -120,6 +120,9 @@ class PowerUpTest {
                 bench.get(0).pulled().containsAll(List.of("PMPL-PWR", "PMPR-PWR", "LGT1-PWR", "NOZ1-PWR", "NOZ4-S")));
         assertTrue(bench.get(1).units().containsAll(List.of("PMPL", "NOZ1", "FPV")));
         assertTrue(bench.get(1).before().stream().anyMatch(words -> words.startsWith("hands clear of the disc")));
+        near(5.0, reading(bench.get(1), "V", "NOZ1-S").value());
+        near(12.0, reading(bench.get(1), "V", "FPV-PWR").value());
+        assertTrue(bench.get(0).readings().stream().noneMatch(Expected.CannotTell.class::isInstance));
         assertEquals(52.0, bench.get(0).supply().volts().orElseThrow());
         near(50.6, reading(stage(powerUp, "U5"), "V", "PDB-BP1").value());
         near(131, reading(stage(powerUp, "U5"), "A", "packs").value());
