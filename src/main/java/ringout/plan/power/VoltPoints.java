@@ -120,7 +120,8 @@ final class VoltPoints {
             return;
         }
         Optional<PowerSource> source = lifting(plus.get());
-        boolean live = circuit.mated(plus.get()) && flow.volts(plus.get(), minus.get()).isPresent();
+        boolean live =
+                circuit.mated(plus.get()) && flow.volts(plus.get(), minus.get()).isPresent();
         if (source.isPresent() && live) {
             tell(source.get(), plus.get(), minus.get());
             now.add(source.get().index());
