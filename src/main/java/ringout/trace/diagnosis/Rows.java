@@ -14,21 +14,22 @@ public final class Rows {
         this.outcomes = outcomes;
     }
 
-    /** Checks a table of one question; a further suspect that knows nothing is added when {@code unknown}. */
+    /** Checks a table of one question; a last suspect that knows nothing is added when {@code unknown} and not told. */
     static Rows checked(Question question, double[][] table, int suspects, boolean unknown) {
         int m = question.outcomes().size();
-        if (table.length != suspects) {
+        boolean told = unknown && table.length == suspects + 1;
+        if (table.length != suspects && !told) {
             throw new IllegalArgumentException(
                     question.name() + ": " + table.length + " rows for " + suspects + " suspects");
         }
         int all = suspects + (unknown ? 1 : 0);
         double[] flat = new double[all * m];
         boolean[] free = new boolean[all];
-        for (int s = 0; s < suspects; s++) {
+        for (int s = 0; s < table.length; s++) {
             free[s] = checkRow(question, table[s], s);
             System.arraycopy(table[s], 0, flat, s * m, m);
         }
-        for (int o = 0; unknown && o < m; o++) {
+        for (int o = 0; unknown && !told && o < m; o++) {
             flat[suspects * m + o] = 1.0 / m;
         }
         return new Rows(flat, free, m);

@@ -134,4 +134,14 @@ class BeliefTest {
         assertTrue(Explanation.of(problem, readings, 2).isComplete());
         assertTrue(Explanation.isSingle(problem, readings));
     }
+
+    @Test
+    void whatTheUnknownShowsMayBeTold() {
+        Problem told = problem(0.05, new double[][] {{.96, .04}, {.04, .96}, {.5, .5}, {.1, .9}});
+        double[] joint = {.57 * .96, .19 * .04, .19 * .5, .05 * .1};
+        assertEquals(
+                joint[3] / (joint[0] + joint[1] + joint[2] + joint[3]),
+                read(told, 0).unknown(),
+                EXACT);
+    }
 }
