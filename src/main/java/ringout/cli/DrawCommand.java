@@ -37,7 +37,7 @@ final class DrawCommand implements Callable<Integer> {
     @Option(
             names = "--format",
             paramLabel = "F",
-            description = "svg, png, html (one page for all) or all (default: all).")
+            description = "svg, png, pdf, html (one page for all) or all (default: all).")
     private Drawings.Format format = Drawings.Format.ALL;
 
     @Override
@@ -54,6 +54,9 @@ final class DrawCommand implements Callable<Integer> {
             LoadsCommand.addTo(files, circuits.get(0));
         }
         drawings.addTo(files, format);
+        if (format.includes(Drawings.Format.PDF)) {
+            drawings.addPdf(files, read.get());
+        }
         if (format == Drawings.Format.HTML || (format == Drawings.Format.ALL && kind == Drawings.Kind.ALL)) {
             drawings.addPage(files, circuits);
         }

@@ -3,12 +3,16 @@ package ringout.cli;
 import java.util.ArrayList;
 import java.util.List;
 import ringout.draw.harness.SheetSet;
+import ringout.draw.ink.StyledSheet;
 import ringout.finding.Fingerprint;
 import ringout.finding.Report;
 import ringout.graph.Circuit;
 import ringout.present.html.HtmlPage;
 import ringout.present.html.PageHead;
 import ringout.present.html.PageSheet;
+import ringout.model.Aircraft;
+import ringout.present.pdf.PdfInfo;
+import ringout.present.pdf.PdfSheets;
 import ringout.present.png.PngWriter;
 import ringout.present.svg.SvgOutcome;
 import ringout.sheet.page.PageBooks;
@@ -43,16 +47,18 @@ final class Drawings {
         SVG,
         /** Picture. */
         PNG,
+        /** One file with a page a sheet, for paper. */
+        PDF,
         /** One page with all of them, the findings and what can be looked up. */
         HTML;
 
-        private boolean includes(Format one) {
+        boolean includes(Format one) {
             return this == ALL || this == one;
         }
     }
 
     /** A drawn sheet by name. */
-    private record Named(String name, SvgOutcome outcome) {}
+    private record Named(String name, StyledSheet sheet, SvgOutcome outcome) {}
 
     private final List<Named> sheets;
     private final List<String> missing;
@@ -68,7 +74,7 @@ final class Drawings {
         sheets = set.stream()
                 .filter(sheet ->
                         kind == Kind.ALL || kind.name().equals(sheet.kind().name()))
-                .map(sheet -> new Named(sheet.name(), SvgOutcome.of(sheet.sheet())))
+                .map(sheet -> new Named(sheet.name(), sheet.sheet(), SvgOutcome.of(sheet.sheet())))
                 .toList();
     }
 
@@ -83,6 +89,22 @@ final class Drawings {
                     folder.with(sheet.name() + ".png", PngWriter.write(verified, PngWriter.SCREEN_DPI));
                 }
             }
+        }
+    }
+
+    /** Adds one file with all sheets that passed, if there are any. */
+    void addPdf(OutputFolder folder, Aircraft aircraft) {
+        List<PdfSheets.Page> pages = new ArrayList<>();
+        for (Named named : sheets) {
+            if (named.outcome() instanceof SvgOutcome.Verified verified) {
+                pages.add(new PdfSheets.Page(
+                        named.sheet().title(), named.sheet().size(), verified));
+            }
+        }
+        if (!pages.isEmpty()) {
+            PageHead head = new PageHead(aircraft, hash, Version.NUMBER);
+            PdfInfo info = new PdfInfo(head.title() + ", drawings", head.mark(), "ringout " + Version.NUMBER);
+            folder.with("drawings.pdf", PdfSheets.of(info, pages).bytes());
         }
     }
 

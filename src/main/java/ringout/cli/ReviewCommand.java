@@ -55,6 +55,7 @@ final class ReviewCommand implements Callable<Integer> {
                 .with("findings.txt", text);
         LoadsCommand.addTo(files, circuits.get(0));
         drawings.addTo(files, Drawings.Format.ALL);
+        drawings.addPdf(files, read.get());
         drawings.addPage(files, circuits);
         files.write();
         drawings.missing().forEach(line -> spec.commandLine().getErr().println("ringout: " + line));

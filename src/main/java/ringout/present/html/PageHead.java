@@ -10,13 +10,13 @@ import ringout.model.Aircraft;
  * @param version of this program
  */
 public record PageHead(Aircraft aircraft, String hash, String version) {
-    /** Designation and name. */
-    String title() {
+    /** {@return designation and name} */
+    public String title() {
         return aircraft.designation().known().map(code -> code + " ").orElse("") + aircraft.name();
     }
 
-    /** Tail, revision and hash. */
-    String mark() {
+    /** {@return tail, revision and hash} */
+    public String mark() {
         String tail = aircraft.tail().known().map(name -> "tail " + name + ", ").orElse("");
         String revision = aircraft.typeRevision()
                 .known()
