@@ -97,8 +97,8 @@ final class Drawings {
         List<PdfSheets.Page> pages = new ArrayList<>();
         for (Named named : sheets) {
             if (named.outcome() instanceof SvgOutcome.Verified verified) {
-                pages.add(new PdfSheets.Page(
-                        named.sheet().title(), named.sheet().size(), verified));
+                pages.add(
+                        new PdfSheets.Page(named.sheet().title(), named.sheet().size(), verified));
             }
         }
         if (!pages.isEmpty()) {

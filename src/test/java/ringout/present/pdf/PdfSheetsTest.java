@@ -48,15 +48,14 @@ class PdfSheetsTest {
 
     @BeforeAll
     static void write() throws IOException {
-        List<Circuit> circuits = Circuit.all(Wiring.of(
-                AircraftReader.read(Path.of("samples/starter")).aircraft()));
+        List<Circuit> circuits = Circuit.all(
+                Wiring.of(AircraftReader.read(Path.of("samples/starter")).aircraft()));
         List<PdfSheets.Page> drawn = new ArrayList<>();
         var report = Review.of(circuits, Catalogue.all(), Review.NO_DAY);
         for (SheetSet.Numbered sheet : SheetSet.of(circuits.get(0), report, "0badcafe")) {
             SvgOutcome outcome = SvgOutcome.of(sheet.sheet());
             assertTrue(outcome instanceof SvgOutcome.Verified, outcome::toString);
-            drawn.add(new PdfSheets.Page(
-                    sheet.sheet().title(), sheet.sheet().size(), (SvgOutcome.Verified) outcome));
+            drawn.add(new PdfSheets.Page(sheet.sheet().title(), sheet.sheet().size(), (SvgOutcome.Verified) outcome));
         }
         pages = drawn;
         PdfFile file = PdfSheets.of(INFO, pages);
@@ -76,8 +75,14 @@ class PdfSheetsTest {
         assertEquals(pages.size(), pdf.getNumberOfPages());
         for (int i = 0; i < pages.size(); i++) {
             PDPage page = pdf.getPage(i);
-            assertEquals(pages.get(i).size().width() * POINTS_PER_MM, page.getMediaBox().getWidth(), 0.1);
-            assertEquals(pages.get(i).size().height() * POINTS_PER_MM, page.getMediaBox().getHeight(), 0.1);
+            assertEquals(
+                    pages.get(i).size().width() * POINTS_PER_MM,
+                    page.getMediaBox().getWidth(),
+                    0.1);
+            assertEquals(
+                    pages.get(i).size().height() * POINTS_PER_MM,
+                    page.getMediaBox().getHeight(),
+                    0.1);
         }
     }
 
@@ -122,7 +127,11 @@ class PdfSheetsTest {
             @Override
             protected void processTextPosition(TextPosition at) {
                 PDPage page = getCurrentPage();
-                assertTrue(at.getX() >= 0 && at.getX() + at.getWidth() <= page.getMediaBox().getWidth(), at::toString);
+                assertTrue(
+                        at.getX() >= 0
+                                && at.getX() + at.getWidth()
+                                        <= page.getMediaBox().getWidth(),
+                        at::toString);
                 assertTrue(at.getY() >= 0 && at.getY() <= page.getMediaBox().getHeight(), at::toString);
                 count[0]++;
             }
