@@ -36,7 +36,9 @@ final class Drawings {
         /** Drawings of made-up leads. */
         LEAD,
         /** Faces of plugs. */
-        FACE
+        FACE,
+        /** One finding each. */
+        FINDING
     }
 
     /** Forms a sheet is written in. */

@@ -33,12 +33,14 @@ import ringout.model.End;
 final class MarkPlan {
     private final Circuit circuit;
     private final List<Headline> headlines;
+    private final Focus focus;
     private final Set<String> leads = new HashSet<>();
     private final Map<String, Presence> terminators = new HashMap<>();
     private final Set<String> extraLeads = new HashSet<>();
 
-    MarkPlan(Circuit circuit, List<Headline> headlines) {
+    MarkPlan(Circuit circuit, List<Headline> headlines, Focus focus) {
         this.circuit = circuit;
+        this.focus = focus;
         this.headlines = headlines;
         circuit.wiring().aircraft().leads().forEach(lead -> leads.add(lead.id()));
         headlines.forEach(headline -> headline.finding().sketches().forEach(this::plan));
@@ -97,7 +99,7 @@ final class MarkPlan {
     void draw(WiringSceneBuilder scene, SheetScene.Seen seen) {
         for (int i = 0; i < headlines.size(); i++) {
             Finding finding = headlines.get(i).finding();
-            if (!finding.severity().atLeast(Severity.S4)) {
+            if (!finding.severity().atLeast(Severity.S4) || !focus.shows(i + 1)) {
                 continue;
             }
             List<String> targets = new ArrayList<>(targets(finding, seen));

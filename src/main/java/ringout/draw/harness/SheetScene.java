@@ -35,6 +35,7 @@ final class SheetScene {
     private final Wiring wiring;
     private final WireLook look;
     private final Portion portion;
+    private final Focus focus;
     private final Ids ids = new Ids();
     private final Map<Integer, Set<Integer>> plugsOf = new TreeMap<>();
     private final List<Wire> wires = new ArrayList<>();
@@ -46,6 +47,12 @@ final class SheetScene {
     private final MarkPlan marks;
 
     SheetScene(Circuit circuit, Portion portion, List<Headline> headlines) {
+        this(circuit, portion, headlines, Focus.NONE);
+    }
+
+    /** A scene of one finding, with the steps of its path numbered at the pins. */
+    SheetScene(Circuit circuit, Portion portion, List<Headline> headlines, Focus focus) {
+        this.focus = focus;
         this.circuit = circuit;
         this.wiring = circuit.wiring();
         this.look = new WireLook(circuit);
@@ -58,7 +65,7 @@ final class SheetScene {
                 plug(wire.toPin());
             }
         }
-        this.marks = new MarkPlan(circuit, headlines);
+        this.marks = new MarkPlan(circuit, headlines, focus);
         marks.plugsWanted(plugsOf);
     }
 
@@ -72,6 +79,7 @@ final class SheetScene {
         plugsOf.forEach((unit, plugs) -> unit(scene, unit, plugs));
         wires.forEach(wire -> wire(scene, wire));
         marks.draw(scene, new Seen());
+        focus.remarks().forEach(scene::remark);
         return scene.build();
     }
 
@@ -110,7 +118,7 @@ final class SheetScene {
         for (int pin = wiring.firstPin(unit, plug); pin < wiring.endPin(unit, plug); pin++) {
             String id = ids.of("pin " + pin, wiring.name(pin));
             rowOf.put(wiring.name(pin), id);
-            rows.add(new Pin(id, wiring.pin(pin).number(), PinSignal.of(wiring, pin)));
+            rows.add(new Pin(id, wiring.pin(pin).number(), focus.signal(wiring.name(pin), PinSignal.of(wiring, pin))));
         }
         fitting(unit, plug).ifPresent(rows::add);
         String id = ids.of("plug " + unit + " " + plug, name);

@@ -33,7 +33,9 @@ public final class SheetSet {
         /** Drawings of made-up leads. */
         LEAD,
         /** Faces of plugs. */
-        FACE
+        FACE,
+        /** One finding, its neighbourhood and its arithmetic. */
+        FINDING
     }
 
     /**
@@ -83,6 +85,11 @@ public final class SheetSet {
         SurveySheets.map(circuit, report, hash).ifPresent(map -> set.add(new Pending(Kind.MAP, "map", map::numbered)));
         addCards(set, Kind.LEAD, LeadSheets.of(circuit, report, hash));
         addCards(set, Kind.FACE, FaceSheets.of(circuit, report, hash));
+        FindingSheets.of(circuit, report, hash)
+                .forEach(one -> set.add(new Pending(
+                        Kind.FINDING,
+                        String.format(Locale.ROOT, "finding-%02d", one.number()),
+                        (n, m) -> one.drawing().numbered(n, m).sheet())));
         return numbered(set);
     }
 

@@ -15,6 +15,7 @@ import java.util.List;
  * @param marks badges
  * @param findings the finding list
  * @param notes lines printed beside the finding list
+ * @param remarks paragraphs printed below it
  * @param held places from an earlier drawing that are to be kept
  */
 public record WiringScene(
@@ -27,6 +28,7 @@ public record WiringScene(
         List<Mark> marks,
         List<FindingLine> findings,
         List<String> notes,
+        List<Remark> remarks,
         List<Spot> held) {
     /** Keeps unmodifiable copies and refuses a scene that contradicts itself. */
     public WiringScene {
@@ -38,6 +40,7 @@ public record WiringScene(
         marks = List.copyOf(marks);
         findings = List.copyOf(findings);
         notes = List.copyOf(notes);
+        remarks = List.copyOf(remarks);
         held = List.copyOf(held);
         new SceneRules(boxes, splices, references).check(wires, moves, marks);
     }

@@ -14,6 +14,7 @@ public final class WiringSceneBuilder {
     private final List<Mark> marks = new ArrayList<>();
     private final List<FindingLine> findings = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
+    private final List<Remark> remarks = new ArrayList<>();
     private final List<Spot> held = new ArrayList<>();
 
     WiringSceneBuilder(SheetInfo info) {
@@ -68,6 +69,12 @@ public final class WiringSceneBuilder {
         return this;
     }
 
+    /** Adds a paragraph. */
+    public WiringSceneBuilder remark(Remark remark) {
+        remarks.add(remark);
+        return this;
+    }
+
     /** Holds a box or splice where it stood in an earlier drawing. */
     public WiringSceneBuilder hold(Spot spot) {
         held.add(spot);
@@ -76,6 +83,6 @@ public final class WiringSceneBuilder {
 
     /** {@return the scene; throws {@link IllegalArgumentException} when it contradicts itself} */
     public WiringScene build() {
-        return new WiringScene(info, boxes, splices, references, wires, moves, marks, findings, notes, held);
+        return new WiringScene(info, boxes, splices, references, wires, moves, marks, findings, notes, remarks, held);
     }
 }

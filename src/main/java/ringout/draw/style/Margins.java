@@ -9,6 +9,7 @@ import ringout.draw.ink.Pen;
 import ringout.draw.paper.Area;
 import ringout.draw.paper.SheetSize;
 import ringout.draw.scene.FindingLine;
+import ringout.draw.scene.Remark;
 import ringout.draw.scene.SheetInfo;
 
 /**
@@ -23,28 +24,44 @@ public final class Margins {
     private final List<LegendEntry> legend;
     private final List<FindingLine> findings;
     private final List<String> notes;
+    private final List<Remark> remarks;
     private final Area strip;
+    private final Area paragraphs;
     private final Area list;
 
     /** The margins of a sheet; give no findings and notes to leave the list out. */
     public Margins(
             SheetSize size, SheetInfo info, List<LegendEntry> legend, List<FindingLine> findings, List<String> notes) {
+        this(size, info, legend, findings, notes, List.of());
+    }
+
+    /** The margins of a sheet with paragraphs below the list. */
+    public Margins(
+            SheetSize size,
+            SheetInfo info,
+            List<LegendEntry> legend,
+            List<FindingLine> findings,
+            List<String> notes,
+            List<Remark> remarks) {
         this.size = size;
         this.info = info;
         this.legend = List.copyOf(legend);
         this.findings = List.copyOf(findings);
         this.notes = List.copyOf(notes);
+        this.remarks = List.copyOf(remarks);
         Area frame = size.frame();
         double room = frame.width() - TitleBlockInk.WIDTH;
         double height = LegendInk.height(this.legend, room, TitleBlockInk.HEIGHT);
         this.strip = new Area(frame.x(), frame.bottom() - height, frame.width(), height);
+        double tall = RemarksInk.height(this.remarks, frame.width());
+        this.paragraphs = new Area(frame.x(), strip.y() - tall, frame.width(), tall);
         double listHeight = FindingsInk.height(this.findings, this.notes, frame.width());
-        this.list = new Area(frame.x(), strip.y() - listHeight, frame.width(), listHeight);
+        this.list = new Area(frame.x(), paragraphs.y() - listHeight, frame.width(), listHeight);
     }
 
     /** {@return the same margins with another title block} */
     public Margins titled(SheetInfo newInfo) {
-        return new Margins(size, newInfo, legend, findings, notes);
+        return new Margins(size, newInfo, legend, findings, notes, remarks);
     }
 
     /** {@return the title block's content} */
@@ -71,6 +88,10 @@ public final class Margins {
         if (list.height() > 0) {
             ink.add(Patch.rectangle("panel", list, Paint.clear(), pen));
             ink.add(FindingsInk.draw(findings, BadgeZones.of(drawing, size), notes, list));
+        }
+        if (paragraphs.height() > 0) {
+            ink.add(Patch.rectangle("panel", paragraphs, Paint.clear(), pen));
+            ink.add(RemarksInk.draw(remarks, paragraphs));
         }
         double left = strip.right() - TitleBlockInk.WIDTH;
         ink.add(Patch.rectangle("panel", strip, Paint.clear(), pen));

@@ -58,7 +58,7 @@ final class SheetSearch {
     }
 
     private Margins margins(SheetSize size, List<FindingLine> findings, List<String> notes) {
-        return new Margins(size, scene.info(), legend, findings, notes);
+        return new Margins(size, scene.info(), legend, findings, notes, scene.remarks());
     }
 
     private static boolean holds(Area area, Routed routed) {
