@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import ringout.draw.paper.SheetSize;
 import ringout.draw.scene.Remark;
 import ringout.draw.scene.SheetInfo;
@@ -29,6 +28,11 @@ import ringout.model.Origin;
 public final class FindingSheets {
     private static final String CAUTION = "propellers off; packs out and capacitors down before a plug is pulled or ohms are"
             + " measured; with power on fused meter leads, eye protection, one hand; a reading that does not fit is no pass";
+
+    /** Most conductors on a sheet, tried in turn until they fit on A4. */
+    private static final List<Integer> MOST = List.of(18, 12, 8, 4, 1);
+
+    private static final int EXPLAINED = 3;
 
     /**
      * The sheet of one finding.
@@ -68,32 +72,51 @@ public final class FindingSheets {
     }
 
     private List<Numbered> all() {
-        Map<Integer, WiringScene> scenes = new LinkedHashMap<>();
+        Map<Integer, List<WiringScene>> scenes = new LinkedHashMap<>();
         for (int i = 0; i < report.headlines().size(); i++) {
             Headline headline = report.headlines().get(i);
-            List<Integer> rows = neighbourhood.of(headline.finding());
-            if (headline.finding().severity().atLeast(Severity.S3) && !rows.isEmpty()) {
-                scenes.put(i + 1, scene(i + 1, headline, rows));
+            if (headline.finding().severity().atLeast(Severity.S3)) {
+                scenes.put(i + 1, scenes(i + 1, headline));
             }
         }
-        List<Integer> numbers = List.copyOf(scenes.keySet());
-        List<Optional<Numbered>> drawn = IntStream.range(0, numbers.size())
-                .parallel()
-                .mapToObj(i -> drawn(numbers.get(i), List.copyOf(scenes.values()).get(i)))
+        return scenes.entrySet().parallelStream()
+                .map(entry -> drawn(entry.getKey(), entry.getValue()))
+                .flatMap(Optional::stream)
                 .toList();
-        return drawn.stream().flatMap(Optional::stream).toList();
     }
 
-    private static Optional<Numbered> drawn(int number, WiringScene scene) {
-        return WiringDrawing.of(scene, SheetSize.all()) instanceof WiringDrawing.Fits fits
-                ? Optional.of(new Numbered(number, fits))
-                : Optional.empty();
+    /** The neighbourhood, and smaller ones should it be too large for the smallest sheet; none without a wire. */
+    private List<WiringScene> scenes(int number, Headline headline) {
+        List<WiringScene> scenes = new ArrayList<>();
+        List<Integer> last = List.of();
+        for (int most : MOST) {
+            List<Integer> rows = neighbourhood.of(headline.finding(), most);
+            if (!rows.equals(last)) {
+                scenes.add(scene(number, headline, rows));
+            }
+            last = rows;
+        }
+        return scenes;
+    }
+
+    private static Optional<Numbered> drawn(int number, List<WiringScene> scenes) {
+        for (WiringScene scene : scenes) {
+            if (WiringDrawing.of(scene, List.of(SheetSize.A4)) instanceof WiringDrawing.Fits fits) {
+                return Optional.of(new Numbered(number, fits));
+            }
+        }
+        for (WiringScene scene : scenes.isEmpty() ? scenes : scenes.subList(scenes.size() - 1, scenes.size())) {
+            if (WiringDrawing.of(scene, SheetSize.all()) instanceof WiringDrawing.Fits fits) {
+                return Optional.of(new Numbered(number, fits));
+            }
+        }
+        return Optional.empty();
     }
 
     private WiringScene scene(int number, Headline headline, List<Integer> rows) {
         Finding finding = headline.finding();
         Map<String, String> steps = steps(finding.evidence().path());
-        Focus focus = new Focus(number, steps, remarks(headline, steps));
+        Focus focus = new Focus(number, steps, remarks(headline, steps, rows.size()));
         Portion portion = new Portion("finding " + number, rows);
         SheetInfo info = title.info(
                 "finding " + number + ": " + finding.code() + " " + finding.name(), "finding sheet", 1);
@@ -111,7 +134,7 @@ public final class FindingSheets {
         return steps;
     }
 
-    private List<Remark> remarks(Headline headline, Map<String, String> steps) {
+    private List<Remark> remarks(Headline headline, Map<String, String> steps, int drawn) {
         Finding finding = headline.finding();
         List<Remark> remarks = new ArrayList<>();
         add(remarks, "at", finding.at().stream().map(Place::words).collect(Collectors.joining("; ")));
@@ -120,12 +143,23 @@ public final class FindingSheets {
         add(remarks, "why", finding.why());
         add(remarks, "measure", finding.meter());
         add(remarks, "fix", finding.fix());
-        add(remarks, "explains", headline.alsoExplains().stream()
-                .map(also -> also.code() + " " + also.title())
-                .collect(Collectors.joining("; ")));
+        add(remarks, "explains", explained(headline.alsoExplains()));
         add(remarks, "holds in", String.join(", ", finding.states()));
+        add(remarks, "drawn", drawn(drawn, neighbourhood.of(finding, Integer.MAX_VALUE).size()));
         add(remarks, "caution", CAUTION);
         return remarks;
+    }
+
+    private static String drawn(int rows, int all) {
+        return rows == all ? "" : rows + " of " + all + " leads within two plugs of it; the others are on the wiring sheets";
+    }
+
+    private static String explained(List<Finding> also) {
+        String first = also.stream()
+                .limit(EXPLAINED)
+                .map(finding -> finding.code() + " " + finding.title())
+                .collect(Collectors.joining("; "));
+        return also.size() > EXPLAINED ? first + "; and " + (also.size() - EXPLAINED) + " more" : first;
     }
 
     private static void add(List<Remark> remarks, String head, String text) {

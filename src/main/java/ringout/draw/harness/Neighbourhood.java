@@ -14,17 +14,17 @@ import ringout.finding.Finding;
 import ringout.finding.Place;
 import ringout.graph.Circuit;
 import ringout.graph.Site;
+import ringout.graph.Trail;
 import ringout.graph.Wire;
 import ringout.graph.Wiring;
 import ringout.model.End;
 
 /**
  * The rows within two plugs of what a finding is about: a lead goes from plug to plug, and a unit joins plugs that share a net.
- * Rows nearer to the fault come first, and there are only as many as can be looked through at once.
+ * Rows at fault come first, then those of the path, then those nearer to the fault.
  */
 final class Neighbourhood {
     private static final int REACH = 2;
-    private static final int MOST = 40;
 
     private final Circuit circuit;
     private final Wiring wiring;
@@ -48,91 +48,133 @@ final class Neighbourhood {
         return ((long) wiring.unitOf(pin) << 32) + wiring.plugIndex(pin);
     }
 
-    /** The numbers of the rows, ascending; none when the finding is about nothing with a wire. */
-    List<Integer> of(Finding finding) {
+    /**
+     * The numbers of the rows, ascending; none when the finding is about nothing with a wire.
+     *
+     * @param most conductors, but for one row at least
+     */
+    List<Integer> of(Finding finding, int most) {
         Map<Long, Integer> far = new LinkedHashMap<>();
         Deque<Long> open = new ArrayDeque<>();
-        Set<Integer> rows = new LinkedHashSet<>();
-        for (long seed : seeds(finding, rows)) {
+        List<Integer> near = new ArrayList<>(faulty(finding));
+        near.addAll(passed(finding));
+        for (long seed : seeds(finding, near)) {
             far.putIfAbsent(seed, 0);
             open.add(seed);
         }
         while (!open.isEmpty()) {
             long plug = open.remove();
+            near.addAll(rowsAtPlug.getOrDefault(plug, Set.of()));
             int steps = far.getOrDefault(plug, 0);
-            if (steps == REACH) {
-                continue;
-            }
-            for (int row : rowsAtPlug.getOrDefault(plug, Set.of())) {
-                add(rows, row);
-            }
-            for (long next : beside(plug, rows)) {
+            for (long next : steps < REACH - 1 ? beside(plug) : Set.<Long>of()) {
                 if (far.putIfAbsent(next, steps + 1) == null) {
                     open.add(next);
                 }
             }
         }
-        return List.copyOf(new TreeSet<>(rows));
+        return first(near, most);
     }
 
-    private void add(Set<Integer> rows, int row) {
-        int conductors = rows.stream().mapToInt(r -> conductors(r)).sum();
-        if (conductors + conductors(row) <= MOST) {
-            rows.add(row);
+    private List<Integer> first(List<Integer> near, int most) {
+        Set<Integer> rows = new TreeSet<>();
+        int count = 0;
+        for (int row : new LinkedHashSet<>(near)) {
+            if (rows.isEmpty() || count + conductors(row) <= most) {
+                rows.add(row);
+                count += conductors(row);
+            }
         }
+        return List.copyOf(rows);
     }
 
     private int conductors(int row) {
         return wiresOfRow.getOrDefault(row, List.of()).size();
     }
 
-    /** Where the fault is: the ends of the rows at fault or pointed to, else the plugs of the units named. */
-    private Set<Long> seeds(Finding finding, Set<Integer> rows) {
+    /** The rows at fault, else those pointed to. */
+    private List<Integer> faulty(Finding finding) {
         Set<String> at = new HashSet<>();
         finding.at().stream().map(Place::row).forEach(at::add);
         Set<String> caused = new HashSet<>(at);
         caused.retainAll(finding.causes());
-        Set<String> wanted = caused.isEmpty() ? at : caused;
-        Set<Long> seeds = new LinkedHashSet<>();
+        List<Integer> rows = rowsNamed(caused);
+        return rows.isEmpty() ? rowsNamed(at) : rows;
+    }
+
+    private List<Integer> rowsNamed(Set<String> names) {
+        List<Integer> rows = new ArrayList<>();
         wiresOfRow.forEach((row, wires) -> {
             String id = wires.get(0).lead().id();
-            if (!id.isEmpty() && wanted.contains(id)) {
-                add(rows, row);
-                wires.forEach(wire -> {
-                    seeds.add(plug(wire.fromPin()));
-                    seeds.add(plug(wire.toPin()));
-                });
+            if (!id.isEmpty() && names.contains(id)) {
+                rows.add(row);
             }
         });
-        finding.objects().forEach(object -> seeds.addAll(named(object, seeds.isEmpty())));
+        return rows;
+    }
+
+    private List<Integer> passed(Finding finding) {
+        Set<String> leads = new HashSet<>();
+        for (Trail.Step step : finding.evidence().path().steps()) {
+            if (step.kind() == Trail.Kind.LEAD) {
+                leads.add(step.name());
+            }
+        }
+        return rowsNamed(leads);
+    }
+
+    /** Where the fault is: the ends of the rows at fault, and the plugs named; else those that join the units named. */
+    private Set<Long> seeds(Finding finding, List<Integer> faulty) {
+        Set<Long> seeds = new LinkedHashSet<>();
+        for (int row : faulty) {
+            seeds.addAll(ends(row));
+        }
+        Set<String> names = new LinkedHashSet<>(finding.objects());
+        finding.at().stream().map(Place::row).forEach(names::add);
+        names.forEach(name -> seeds.addAll(named(name)));
+        if (seeds.isEmpty()) {
+            Set<Integer> units = new HashSet<>();
+            names.forEach(name -> wiring.directory().find(name).ifPresent(units::add));
+            wiresOfRow.keySet().stream()
+                    .map(this::ends)
+                    .filter(ends -> ends.stream().allMatch(plug -> units.contains((int) (plug >> 32))))
+                    .forEach(seeds::addAll);
+            rowsAtPlug.keySet().stream()
+                    .filter(plug -> seeds.isEmpty() && units.contains((int) (plug >> 32)))
+                    .toList()
+                    .forEach(seeds::add);
+        }
         return seeds;
     }
 
-    /** The plug a name stands for; of a unit, all its plugs with a wire, if nothing nearer is known. */
-    private Set<Long> named(String object, boolean units) {
+    private Set<Long> ends(int row) {
+        Set<Long> ends = new LinkedHashSet<>();
+        for (Wire wire : wiresOfRow.getOrDefault(row, List.of())) {
+            ends.add(plug(wire.fromPin()));
+            ends.add(plug(wire.toPin()));
+        }
+        return ends;
+    }
+
+    /** The plug with a wire that a name stands for. */
+    private Set<Long> named(String object) {
         Site site = wiring.directory().resolve(new End(object));
         Set<Long> plugs = new LinkedHashSet<>();
         if (site instanceof Site.OnPlug on) {
             plugs.add(((long) on.unit() << 32) + on.plug());
         } else if (site instanceof Site.OnPin on) {
             plugs.add(((long) on.unit() << 32) + on.plug());
-        } else if (units) {
-            wiring.directory().find(object).ifPresent(unit -> rowsAtPlug.keySet().stream()
-                    .filter(plug -> plug >> 32 == unit)
-                    .forEach(plugs::add));
         }
         plugs.retainAll(rowsAtPlug.keySet());
         return plugs;
     }
 
     /** The plugs one step on: at the far ends of its leads, and on the same unit where a net goes through. */
-    private Set<Long> beside(long plug, Set<Integer> rows) {
+    private Set<Long> beside(long plug) {
         Set<Long> next = new LinkedHashSet<>();
         Set<Integer> nets = new HashSet<>();
         for (int row : rowsAtPlug.getOrDefault(plug, Set.of())) {
-            for (Wire wire : rows.contains(row) ? wiresOfRow.getOrDefault(row, List.of()) : List.<Wire>of()) {
-                next.add(plug(wire.fromPin()));
-                next.add(plug(wire.toPin()));
+            next.addAll(ends(row));
+            for (Wire wire : wiresOfRow.getOrDefault(row, List.of())) {
                 nets.add(circuit.nets().of(wire.fromPin()));
                 nets.add(circuit.nets().of(wire.toPin()));
             }
