@@ -26,8 +26,9 @@ import ringout.model.Origin;
  * words, the arithmetic, what to do, and the measurement that proves it.
  */
 public final class FindingSheets {
-    private static final String CAUTION = "propellers off; packs out and capacitors down before a plug is pulled or ohms are"
-            + " measured; with power on fused meter leads, eye protection, one hand; a reading that does not fit is no pass";
+    private static final String CAUTION =
+            "propellers off; packs out and capacitors down before a plug is pulled or ohms are"
+                    + " measured; with power on fused meter leads, eye protection, one hand; a reading that does not fit is no pass";
 
     /** Most conductors on a sheet, tried in turn until they fit on A4. */
     private static final List<Integer> MOST = List.of(18, 12, 8, 4, 1);
@@ -118,8 +119,8 @@ public final class FindingSheets {
         Map<String, String> steps = steps(finding.evidence().path());
         Focus focus = new Focus(number, steps, remarks(headline, steps, rows.size()));
         Portion portion = new Portion("finding " + number, rows);
-        SheetInfo info = title.info(
-                "finding " + number + ": " + finding.code() + " " + finding.name(), "finding sheet", 1);
+        SheetInfo info =
+                title.info("finding " + number + ": " + finding.code() + " " + finding.name(), "finding sheet", 1);
         return new SheetScene(circuit, portion, report.headlines(), focus).scene(info);
     }
 
@@ -145,13 +146,18 @@ public final class FindingSheets {
         add(remarks, "fix", finding.fix());
         add(remarks, "explains", explained(headline.alsoExplains()));
         add(remarks, "holds in", String.join(", ", finding.states()));
-        add(remarks, "drawn", drawn(drawn, neighbourhood.of(finding, Integer.MAX_VALUE).size()));
+        add(
+                remarks,
+                "drawn",
+                drawn(drawn, neighbourhood.of(finding, Integer.MAX_VALUE).size()));
         add(remarks, "caution", CAUTION);
         return remarks;
     }
 
     private static String drawn(int rows, int all) {
-        return rows == all ? "" : rows + " of " + all + " leads within two plugs of it; the others are on the wiring sheets";
+        return rows == all
+                ? ""
+                : rows + " of " + all + " leads within two plugs of it; the others are on the wiring sheets";
     }
 
     private static String explained(List<Finding> also) {
@@ -188,7 +194,9 @@ public final class FindingSheets {
             return "";
         }
         String source = evidence.source().isEmpty() ? "" : " (" + evidence.source() + ")";
-        String origin = evidence.origin() == Origin.LIST ? "" : "; weakest input: " + evidence.origin().word();
+        String origin = evidence.origin() == Origin.LIST
+                ? ""
+                : "; weakest input: " + evidence.origin().word();
         String turns = evidence.onAssumption() ? "; the verdict depends on an assumption" : "";
         return evidence.sum() + source + origin + turns;
     }

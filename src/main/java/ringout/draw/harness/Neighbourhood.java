@@ -39,7 +39,9 @@ final class Neighbourhood {
                     .computeIfAbsent(wire.leadIndex(), key -> new ArrayList<>())
                     .add(wire);
             for (int pin : List.of(wire.fromPin(), wire.toPin())) {
-                rowsAtPlug.computeIfAbsent(plug(pin), key -> new LinkedHashSet<>()).add(wire.leadIndex());
+                rowsAtPlug
+                        .computeIfAbsent(plug(pin), key -> new LinkedHashSet<>())
+                        .add(wire.leadIndex());
             }
         }
     }

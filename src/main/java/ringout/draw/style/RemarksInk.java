@@ -30,9 +30,8 @@ final class RemarksInk {
 
     /** {@return the height the paragraphs need, mm; 0 when there are none} */
     static double height(List<Remark> remarks, double width) {
-        int lines = remarks.stream()
-                .mapToInt(remark -> lines(remark, width).size())
-                .sum();
+        int lines =
+                remarks.stream().mapToInt(remark -> lines(remark, width).size()).sum();
         return lines == 0 ? 0 : lines * LINE + FOOT;
     }
 

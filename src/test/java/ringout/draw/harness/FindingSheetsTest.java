@@ -31,7 +31,8 @@ class FindingSheetsTest {
         Map<Integer, Element> sheets = new TreeMap<>();
         FindingSheets.of(circuits.get(0), Leaves.report(circuits), "0badcafe")
                 .forEach(one -> sheets.put(
-                        one.number(), Leaves.verified(one.drawing().numbered(1, 1).sheet())));
+                        one.number(),
+                        Leaves.verified(one.drawing().numbered(1, 1).sheet())));
         return sheets;
     }
 
@@ -63,9 +64,13 @@ class FindingSheetsTest {
             badges.remove("n");
             assertEquals(Set.of(Integer.toString(number)), badges);
             Finding finding = report.headlines().get(number - 1).finding();
-            assertTrue(Leaves.texts(Leaves.of(sheet, "finding").get(0)).contains(
-                    finding.severity() + " " + finding.code()));
-            assertTrue(remarks(sheet).getOrDefault("sum", "").startsWith(finding.evidence().sum()), finding.code());
+            assertTrue(Leaves.texts(Leaves.of(sheet, "finding").get(0))
+                    .contains(finding.severity() + " " + finding.code()));
+            assertTrue(
+                    remarks(sheet)
+                            .getOrDefault("sum", "")
+                            .startsWith(finding.evidence().sum()),
+                    finding.code());
             assertEquals(finding.meter(), remarks(sheet).getOrDefault("measure", ""), finding.code());
             assertEquals(finding.fix(), remarks(sheet).getOrDefault("fix", ""), finding.code());
             assertTrue(remarks(sheet).get("caution").contains("propellers off"));
