@@ -167,11 +167,20 @@ public final class Behaviour {
     /** A unit that is off its bus disturbs nobody there: what is wrong inside it then concerns it alone. */
     private Defect cutOff(Defect defect, EditedNets nets) {
         if (defect instanceof Defect.SameAddress same && !buses.together(same.unit(), same.other(), nets)) {
-            return new Defect.Inside(-1, Defect.Inside.How.MUTE);
+            return Healthy.CIRCUIT.defect();
         }
         boolean alone =
                 defect instanceof Defect.WrongSetting wrong && wrong.bus() && !buses.together(wrong.unit(), -1, nets);
         return alone ? new Defect.Inside(((Defect.WrongSetting) defect).unit(), Defect.Inside.How.MUTE) : defect;
+    }
+
+    /** What one sees when some edges are open and nothing else is wrong. */
+    Signature without(List<Change> opened) {
+        Edited edited = new Edited(circuit, opened);
+        BitSet lit = new BitSet();
+        BitSet working = working(new PowerReach(edited, Set.of()), lit);
+        working.and(worked);
+        return seen(Healthy.CIRCUIT.defect(), new EditedNets(edited), lit, working, new BitSet(), new TreeSet<>());
     }
 
     /** Units that are silent or dark because a plug is pulled, nothing else being wrong. */
@@ -202,12 +211,19 @@ public final class Behaviour {
             working = working(reach, lit);
             working.and(worked);
             opened.addAll(reach.opened());
-            sags(candidate, restarting, lit, working);
+            if (lowers(defect)) {
+                sags(candidate, restarting, lit, working);
+            }
         } else if (defect instanceof Defect.SourceSags) {
             lit = (BitSet) wasLit.clone();
             sags(candidate, restarting, lit, working);
         }
         return seen(defect, nets, lit, working, restarting, opened);
+    }
+
+    /** Where a way of the power is left, but a worse one: the volts decide. */
+    private static boolean lowers(Defect defect) {
+        return defect instanceof Defect.PoorContact || defect instanceof Defect.Open;
     }
 
     private void sags(Candidate candidate, BitSet restarting, BitSet lit, BitSet working) {

@@ -5,9 +5,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeSet;
 import ringout.graph.Circuit;
 import ringout.graph.Wire;
 import ringout.graph.Wiring;
+import ringout.graph.bus.Buses;
 import ringout.model.PinRole;
 import ringout.solve.meter.Change;
 import ringout.solve.meter.MeterNetwork;
@@ -23,6 +26,7 @@ public final class BusMeter {
     private final Wiring wiring;
     private final MeterNetwork network;
     private final Map<String, Reading> known = new HashMap<>();
+    private final Map<Integer, Set<Integer>> netsOf = new HashMap<>();
 
     private BusMeter(Circuit circuit) {
         this.circuit = circuit;
@@ -55,7 +59,13 @@ public final class BusMeter {
         return reading("", List.of(), at);
     }
 
-    private Reading reading(String id, List<Change> fault, FieldTest.BusOhms at) {
+    private Reading reading(String id, List<Change> faults, FieldTest.BusOhms at) {
+        int high = leg(at.unit(), at.plug(), PinRole.CAN_H).orElse(-1);
+        boolean matters = high >= 0 && !faults.isEmpty() && touches(faults, high);
+        return matters ? kept(id, faults, at) : kept("", List.of(), at);
+    }
+
+    private Reading kept(String id, List<Change> fault, FieldTest.BusOhms at) {
         String key = id + "|" + at;
         Reading reading = known.get(key);
         if (reading == null) {
@@ -80,9 +90,41 @@ public final class BusMeter {
                 : network.reading(end(high), end(low), changes);
     }
 
-    /** Ohms between any two contacts, everything mated. */
-    public Reading between(Candidate candidate, int a, int b) {
-        return network.reading(a, b, candidate.changes());
+    /** Ohms from a bus contact to another contact, everything mated. */
+    public Reading between(Candidate candidate, int pin, int other) {
+        boolean matters = !candidate.changes().isEmpty() && touches(candidate.changes(), pin);
+        String key = (matters ? candidate.id() : "") + "|" + pin + "|" + other;
+        Reading reading = known.get(key);
+        if (reading == null) {
+            reading = network.reading(pin, other, matters ? candidate.changes() : List.of());
+            known.put(key, reading);
+        }
+        return reading;
+    }
+
+    /** Whether changes touch a net of the bus that a contact is on: others cannot change what is read between its legs. */
+    private boolean touches(List<Change> changes, int pin) {
+        Set<Integer> nets = netsOf.computeIfAbsent(pin, this::busNets);
+        return new Edited(circuit, changes)
+                .touched().stream()
+                        .anyMatch(vertex -> nets.contains(circuit.nets().of(vertex)));
+    }
+
+    private Set<Integer> busNets(int pin) {
+        Buses buses = Buses.of(circuit);
+        Set<Integer> nets = new TreeSet<>(Set.of(circuit.nets().of(pin)));
+        buses.hubOfPin(pin).ifPresent(hub -> {
+            for (int index : buses.segment(hub).hubs()) {
+                for (int leg : new int[] {
+                    buses.hubs().get(index).high(), buses.hubs().get(index).low()
+                }) {
+                    if (leg >= 0) {
+                        nets.add(circuit.nets().of(leg));
+                    }
+                }
+            }
+        });
+        return nets;
     }
 
     private int end(int pin) {

@@ -24,6 +24,8 @@ final class LegLevels {
     private final Circuit circuit;
     private final Wiring wiring;
     private final List<BusHub> nodes = new ArrayList<>();
+    private String netsOf = "";
+    private EditedNets lastNets;
 
     LegLevels(Circuit circuit) {
         this.circuit = circuit;
@@ -33,6 +35,16 @@ final class LegLevels {
                 .filter(segment -> segment.wired())
                 .forEach(segment -> nodes.addAll(buses.nodes(segment)));
         nodes.removeIf(hub -> hub.high() < 0 || hub.low() < 0);
+        lastNets = new EditedNets(new Edited(circuit, List.of()));
+    }
+
+    /** The nets with a candidate; those asked for last are kept. */
+    private EditedNets nets(Candidate candidate) {
+        if (!netsOf.equals(candidate.id())) {
+            lastNets = new EditedNets(new Edited(circuit, candidate.changes()));
+            netsOf = candidate.id();
+        }
+        return lastNets;
     }
 
     /** Whether a unit of a pair drives it: has power and a front end. */
@@ -43,7 +55,7 @@ final class LegLevels {
 
     /** The class of the voltage of a leg with the bus busy. */
     String leg(Candidate candidate, Signature seen, int pin) {
-        EditedNets nets = new EditedNets(new Edited(circuit, candidate.changes()));
+        EditedNets nets = nets(candidate);
         if (on(nets, pin, true)) {
             return "0 V";
         }
@@ -82,7 +94,7 @@ final class LegLevels {
 
     /** A member alone against one that is the other way round still meets its frames: the sign is that of the others. */
     private String turned(Candidate candidate, int high, int low) {
-        EditedNets nets = new EditedNets(new Edited(circuit, candidate.changes()));
+        EditedNets nets = nets(candidate);
         long crossed = nodes.stream()
                 .filter(hub -> nets.same(hub.high(), low) && nets.same(hub.low(), high))
                 .count();

@@ -2,13 +2,13 @@ package ringout.trace.predict;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import ringout.graph.Circuit;
 import ringout.graph.EdgeKind;
 import ringout.graph.Part;
 import ringout.graph.Wiring;
@@ -32,8 +32,31 @@ final class PowerReach {
     /** What a fault joined: edge, or {@link Edited#SHORT}. */
     private record Join(int edge, int a, int b) {}
 
-    /** How power came to a vertex: over an edge from another, or from a source. */
-    private record Came(int edge, int from, int source) {}
+    /** What conducts power in the healthy circuit, and the diodes; found once. */
+    private record Passing(BitSet edges, List<Part> diodes) {
+        private static Passing of(Circuit circuit) {
+            return circuit.know(Passing.class, Passing::find);
+        }
+
+        private static Passing find(Circuit circuit) {
+            Wiring wiring = circuit.wiring();
+            BitSet edges = new BitSet();
+            for (int edge = 0; edge < wiring.graph().edgeBound(); edge++) {
+                boolean part = wiring.kind(edge) == EdgeKind.PART;
+                edges.set(edge, !part || conducts(wiring.parts().get(wiring.ref(edge))));
+            }
+            return new Passing(
+                    edges, wiring.parts().stream().filter(PowerGraph::isDiode).toList());
+        }
+
+        private static boolean conducts(Part part) {
+            boolean resistor = part.origin() instanceof Part.Inner inner
+                    && inner.part().kind().is(PartKind.RESISTOR);
+            return !resistor && PartResistance.ohm(part).isPresent();
+        }
+    }
+
+    private static final int NOT = -1;
 
     private final Edited edited;
     private final Wiring wiring;
@@ -44,12 +67,22 @@ final class PowerReach {
     private final Set<String> opened = new TreeSet<>();
     private final BitSet fed = new BitSet();
     private final BitSet back = new BitSet();
-    private final Map<Integer, Came> cameBy = new HashMap<>();
+    private final Passing passing;
+    /** How power came to a vertex: over an edge from another, or from a source; {@link #NOT} where it did not so. */
+    private final int[] cameOver;
+
+    private final int[] cameFrom;
+    private final int[] cameSource;
 
     PowerReach(Edited edited, Set<Integer> sourcesOff) {
         this.edited = edited;
         this.wiring = edited.wiring();
         this.power = PowerGraph.of(edited.circuit());
+        this.passing = Passing.of(edited.circuit());
+        int vertices = wiring.graph().vertexCount();
+        this.cameOver = new int[vertices];
+        this.cameFrom = new int[vertices];
+        this.cameSource = new int[vertices];
         sourcesOff.forEach(off::set);
         List<Join> joins = joins();
         for (int round = 0; round < MOST_ROUNDS; round++) {
@@ -97,25 +130,26 @@ final class PowerReach {
     private boolean open(int vertex) {
         int weakest = -1;
         double rating = Double.POSITIVE_INFINITY;
-        Came came = cameBy.get(vertex);
-        while (came != null && came.source() < 0) {
-            double amps = fuseAmps(came.edge());
+        int at = vertex;
+        while (cameSource[at] == NOT && cameFrom[at] != NOT) {
+            double amps = fuseAmps(cameOver[at]);
             if (amps < rating) {
                 rating = amps;
-                weakest = came.edge();
+                weakest = cameOver[at];
             }
-            came = cameBy.get(came.from());
+            at = cameFrom[at];
         }
+        int source = cameSource[at];
         if (weakest >= 0) {
             blown.set(weakest);
             opened.add(fuseName(wiring.parts().get(wiring.ref(weakest))));
             return true;
         }
-        if (came == null || off.get(came.source())) {
+        if (source == NOT || off.get(source)) {
             return false;
         }
-        off.set(came.source());
-        opened.add(power.sources().get(came.source()).name());
+        off.set(source);
+        opened.add(power.sources().get(source).name());
         return true;
     }
 
@@ -143,7 +177,8 @@ final class PowerReach {
     private void walk() {
         fed.clear();
         back.clear();
-        cameBy.clear();
+        Arrays.fill(cameFrom, NOT);
+        Arrays.fill(cameSource, NOT);
         for (PowerSource source : power.sources()) {
             boolean lowest = source.inputs().isEmpty()
                     && source.minus() >= 0
@@ -159,8 +194,8 @@ final class PowerReach {
             for (PowerSource source : power.sources()) {
                 more |= runs(source) && starts(source);
             }
-            for (Part part : wiring.parts()) {
-                more |= PowerGraph.isDiode(part) && passes(part);
+            for (Part diode : passing.diodes()) {
+                more |= passes(diode);
             }
         }
     }
@@ -170,7 +205,7 @@ final class PowerReach {
         if (!whole || !fed.get(diode.from()) || fed.get(diode.to()) || back.get(diode.to())) {
             return false;
         }
-        cameBy.put(diode.to(), new Came(diode.edge(), diode.from(), -1));
+        came(diode.to(), diode.edge(), diode.from());
         floodFed(diode.to());
         return true;
     }
@@ -194,7 +229,7 @@ final class PowerReach {
         if (isolated && source.minus() >= 0) {
             floodBack(source.minus());
         }
-        cameBy.put(source.plus(), new Came(-1, -1, source.index()));
+        cameSource[source.plus()] = source.index();
         floodFed(source.plus());
         return true;
     }
@@ -219,7 +254,7 @@ final class PowerReach {
                 if (conducts(edge) && !into.get(other) && !never.get(other)) {
                     into.set(other);
                     if (remember) {
-                        cameBy.put(other, new Came(edge, vertex, -1));
+                        came(other, edge, vertex);
                     }
                     open.add(other);
                 }
@@ -232,16 +267,12 @@ final class PowerReach {
         if (edge < 0) {
             return edge == Edited.INSTEAD;
         }
-        if (blown.get(edge) || waiting.get(edge)) {
-            return false;
-        }
-        if (wiring.kind(edge) != EdgeKind.PART) {
-            return true;
-        }
-        Part part = wiring.parts().get(wiring.ref(edge));
-        boolean resistor =
-                part.origin() instanceof Part.Inner inner && inner.part().kind().is(PartKind.RESISTOR);
-        return !resistor && PartResistance.ohm(part).isPresent();
+        return passing.edges().get(edge) && !blown.get(edge) && !waiting.get(edge);
+    }
+
+    private void came(int vertex, int edge, int from) {
+        cameOver[vertex] = edge;
+        cameFrom[vertex] = from;
     }
 
     /** Whether a rail of a unit has power and a way back. */

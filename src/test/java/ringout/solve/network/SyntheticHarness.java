@@ -6,7 +6,7 @@ import java.util.Random;
  * A made-up power network of any size, from a seed: zones with a fused supply tree, one load in five fed a second time
  * from the next zone, and grounds meshed from zone to zone. Nearly a tree, as harnesses are; not a copy of any aircraft.
  */
-final class SyntheticHarness {
+public final class SyntheticHarness {
 
     private static final int NODES_PER_LOAD = 10;
     private static final int LOADS_PER_ZONE = 40;
@@ -26,7 +26,7 @@ final class SyntheticHarness {
     }
 
     /** A network of exactly the given number of nodes (at least 100) with node 0 as its reference. */
-    static ResistiveNetwork of(int nodes, long seed) {
+    public static ResistiveNetwork of(int nodes, long seed) {
         SyntheticHarness harness = new SyntheticHarness(nodes, seed);
         harness.backbone();
         for (int load = 0; harness.nextNode + NODES_PER_LOAD <= nodes; load++) {
