@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -69,14 +70,21 @@ final class PackCommand implements Callable<Integer> {
         if (against.isPresent() && earlier.isEmpty()) {
             return ExitStatus.WRONG_INPUT;
         }
-        List<Document> documents = Pack.of(source, List.of(), earlier);
+        PackPlates plates =
+                new PackPlates(circuits.get(0), report, source.mark().hash());
+        List<Document> documents = Pack.of(source, plates.plates(), earlier);
         String title = "Pack of " + source.mark().aircraft();
         String creator = "ringout " + Version.NUMBER;
+        // The page and the workbook are written while the formatter, the slowest by far, works on the PDF.
+        CompletableFuture<String> page =
+                CompletableFuture.supplyAsync(() -> DocumentPage.of(title, creator, paper.name(), documents));
+        CompletableFuture<byte[]> book =
+                CompletableFuture.supplyAsync(() -> TableWorkbook.of(documents, "ringout", "1.0"));
         PdfFile pdf = PdfDocuments.of(new PdfInfo(title, source.mark().words(), creator), documents, paper);
         OutputFolder files = new OutputFolder(folder)
                 .with("pack.pdf", pdf.bytes())
-                .with("pack.html", DocumentPage.of(title, creator, paper.name(), documents))
-                .with("pack.xlsx", TableWorkbook.of(documents, "ringout", "1.0"));
+                .with("pack.html", page.join())
+                .with("pack.xlsx", book.join());
         for (Document document : documents) {
             for (Table table : document.tables()) {
                 files.with(table.name() + ".csv", TableCsv.of(table, source.mark()));
@@ -84,10 +92,11 @@ final class PackCommand implements Callable<Integer> {
         }
         files.write();
         pdf.flaws().forEach(flaw -> spec.commandLine().getErr().println("ringout: pack.pdf: " + flaw));
+        plates.refused().forEach(line -> spec.commandLine().getErr().println("ringout: " + line));
         spec.commandLine()
                 .getOut()
                 .println(documents.size() + " documents of " + source.mark().words() + " in " + folder);
         source.grave().forEach(line -> spec.commandLine().getOut().println("open, not to be signed: " + line));
-        return pdf.flaws().isEmpty() ? question.status(report) : ExitStatus.DEFECT;
+        return pdf.flaws().isEmpty() && plates.refused().isEmpty() ? question.status(report) : ExitStatus.DEFECT;
     }
 }

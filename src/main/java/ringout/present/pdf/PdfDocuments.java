@@ -1,5 +1,6 @@
 package ringout.present.pdf;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.xml.sax.ContentHandler;
 import org.xml.sax.SAXException;
@@ -17,6 +18,7 @@ public final class PdfDocuments {
     private static final String LAST = "last";
     private final List<Document> documents;
     private final Paper paper;
+    private final List<List<Plate>> plates = new ArrayList<>();
 
     private PdfDocuments(List<Document> documents, Paper paper) {
         this.documents = documents;
@@ -42,14 +44,57 @@ public final class PdfDocuments {
                 "en");
         fo.open("layout-master-set");
         for (int i = 0; i < documents.size(); i++) {
-            PageForm.of(documents.get(i), paper).master(fo, master(i));
+            if (drawn(documents.get(i))) {
+                List<Plate> all = plates(documents.get(i));
+                for (int s = 0; s < all.size(); s++) {
+                    all.get(s).master(fo, master(i) + "-" + s);
+                }
+                plates.add(all);
+            } else {
+                PageForm.of(documents.get(i), paper).master(fo, master(i));
+                plates.add(List.of());
+            }
         }
         fo.close();
         bookmarks(fo);
         for (int i = 0; i < documents.size(); i++) {
-            pages(fo, i);
+            if (plates.get(i).isEmpty()) {
+                pages(fo, i);
+            } else {
+                drawings(fo, i);
+            }
         }
         fo.close().end();
+    }
+
+    private static boolean drawn(Document document) {
+        return document.form() == Document.Form.DRAWINGS && !document.figures().isEmpty();
+    }
+
+    private static List<Plate> plates(Document document) {
+        return document.figures().stream().map(Plate::of).toList();
+    }
+
+    private void drawings(FoWriter fo, int number) throws SAXException {
+        List<Plate> all = plates.get(number);
+        for (int s = 0; s < all.size(); s++) {
+            fo.open("page-sequence", "master-reference", master(number) + "-" + s);
+            fo.open("flow", "flow-name", "xsl-region-body");
+            fo.open("block", "font-size", "0", "line-height", "0");
+            if (s == 0) {
+                fo.empty("block", "id", "d" + number);
+            }
+            fo.empty("block", "id", anchor(number, s)).close();
+            all.get(s).page(fo, documents.get(number), LAST);
+            last(fo, number);
+            fo.close().close();
+        }
+    }
+
+    private void last(FoWriter fo, int number) throws SAXException {
+        if (number == documents.size() - 1) {
+            fo.empty("block", "id", LAST);
+        }
     }
 
     private static String master(int document) {
@@ -96,9 +141,7 @@ public final class PdfDocuments {
             blocks.section(section);
             fo.close();
         }
-        if (number == documents.size() - 1) {
-            fo.empty("block", "id", LAST);
-        }
+        last(fo, number);
         fo.close().close();
     }
 

@@ -28,7 +28,9 @@ public record Document(
         /** Higher than wide. */
         PORTRAIT,
         /** Wider than high. */
-        LANDSCAPE
+        LANDSCAPE,
+        /** Nothing but figures, each a page of its own in its own size, with frame and title block. */
+        DRAWINGS
     }
 
     /** Keeps its own copy. */
@@ -39,6 +41,15 @@ public record Document(
     /** {@return the same document with its place in a pack} */
     public Document numbered(int number, int all) {
         return new Document(kind, title, mark, number, all, form, foot, sections);
+    }
+
+    /** {@return all its figures, in order} */
+    public List<Figure> figures() {
+        return sections.stream()
+                .flatMap(section -> section.blocks().stream())
+                .filter(Figure.class::isInstance)
+                .map(Figure.class::cast)
+                .toList();
     }
 
     /** {@return all its tables, in order} */

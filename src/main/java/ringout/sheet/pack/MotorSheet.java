@@ -15,7 +15,6 @@ import ringout.sheet.document.Block;
 import ringout.sheet.document.Caution;
 import ringout.sheet.document.Column;
 import ringout.sheet.document.Document;
-import ringout.sheet.document.Figure;
 import ringout.sheet.document.Paragraph;
 import ringout.sheet.document.Section;
 import ringout.sheet.document.Table;
@@ -28,10 +27,9 @@ final class MotorSheet {
 
     private MotorSheet() {}
 
-    static Document of(PackSource from, List<Figure> maps) {
+    static Document of(PackSource from) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Caution(Cautions.MOTORS));
-        blocks.addAll(maps);
         blocks.add(new Paragraph(
                 "Propellers off. Command one output at a time at the lowest value that turns. Bearing from the"
                         + " nose, right positive, seen from above. Write which motor turned, which way, and the current; currents of"

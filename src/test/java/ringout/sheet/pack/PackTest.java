@@ -168,7 +168,7 @@ class PackTest {
 
     @Test
     void everyDocumentIsThereWithOneMark() {
-        List<Document> pack = Pack.of(source(SmallAircraft.sample("linewarden")), List.of(), Optional.empty());
+        List<Document> pack = Pack.of(source(SmallAircraft.sample("linewarden")), Plates.NONE, Optional.empty());
         Set<String> kinds = new HashSet<>();
         Set<String> tables = new HashSet<>();
         for (int i = 0; i < pack.size(); i++) {
@@ -207,7 +207,7 @@ class PackTest {
     void noPageIsSignedWhileSomethingGraveIsOpen() {
         PackSource source = source(SmallAircraft.sample("linewarden-review"));
         assertFalse(source.grave().isEmpty());
-        List<SignOff> signOffs = signOffs(Pack.of(source, List.of(), Optional.empty()));
+        List<SignOff> signOffs = signOffs(Pack.of(source, Plates.NONE, Optional.empty()));
         assertTrue(signOffs.size() > 5);
         signOffs.forEach(signOff -> {
             assertFalse(signOff.offered());
@@ -243,7 +243,7 @@ class PackTest {
                 table.rows().toString());
         assertEquals("W81", table.cells("what").get(0));
         assertEquals(Row.Kind.GRAVE, table.rows().get(0).kind());
-        assertTrue(Pack.of(now, List.of(), Optional.of(earlier)).stream()
+        assertTrue(Pack.of(now, Plates.NONE, Optional.of(earlier)).stream()
                 .anyMatch(document -> document.kind().equals("differences")));
     }
 
