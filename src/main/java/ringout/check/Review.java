@@ -28,6 +28,7 @@ import ringout.finding.Headlines;
 import ringout.finding.NextData;
 import ringout.finding.NextDatum;
 import ringout.finding.Report;
+import ringout.finding.Trial;
 import ringout.finding.Severity;
 import ringout.finding.Waivers;
 import ringout.graph.Circuit;
@@ -44,6 +45,7 @@ public final class Review {
     private final Map<String, CannotTell> cannotTell = new LinkedHashMap<>();
     private final Set<String> ran = new TreeSet<>();
     private final Set<String> looked = new TreeSet<>();
+    private final List<Trial> trials = new ArrayList<>();
 
     private Review() {}
 
@@ -90,7 +92,8 @@ public final class Review {
                 waivers.waived(),
                 waivers.lapsed(),
                 review.count(true),
-                review.count(false));
+                review.count(false),
+                List.copyOf(review.trials));
     }
 
     /** Takes back what rests on a contact of which nobody said what it is, and asks for it instead. */
@@ -184,6 +187,7 @@ public final class Review {
             note(check, out.hasLooked());
             out.findings().forEach(this::add);
             out.cannotTell().forEach(this::add);
+            trials.addAll(out.trials());
         });
     }
 

@@ -31,7 +31,7 @@ final class DrawCommand implements Callable<Integer> {
     @Option(
             names = "--sheet",
             paramLabel = "KIND",
-            description = "wiring, bus, power, return, map, lead, face, finding or all (default: all).")
+            description = "wiring, bus, power, return, map, loss, misplug, lead, face, finding or all (default: all).")
     private Drawings.Kind kind = Drawings.Kind.ALL;
 
     @Option(

@@ -33,6 +33,10 @@ final class Drawings {
         RETURN,
         /** Map of motors and control surfaces. */
         MAP,
+        /** What is lost with each plug, lead and part. */
+        LOSS,
+        /** What comes of plugs in wrong sockets. */
+        MISPLUG,
         /** Drawings of made-up leads. */
         LEAD,
         /** Faces of plugs. */

@@ -2,9 +2,12 @@ package ringout.check.form;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import ringout.finding.CannotTell;
 import ringout.finding.Draft;
 import ringout.finding.Finding;
+import ringout.finding.Trial;
+import ringout.finding.Trial.Told;
 
 /** What one check says in one state. A check that says nothing at all had nothing to look at. */
 public final class Outcomes {
@@ -12,6 +15,7 @@ public final class Outcomes {
     private final String state;
     private final List<Finding> findings = new ArrayList<>();
     private final List<CannotTell> cannotTell = new ArrayList<>();
+    private final List<Trial> trials = new ArrayList<>();
     private boolean looked;
 
     /** Outcomes of a check in a state. */
@@ -44,6 +48,23 @@ public final class Outcomes {
         CheckInfo info = check.getAnnotation(CheckInfo.class);
         cannotTell.add(
                 new CannotTell(info.code(), info.name(), List.of(objects), missing, how, minutes, List.of(state)));
+    }
+
+    /**
+     * A wrong way to plug, for the table of all of them.
+     *
+     * @param plugs kind of plug
+     * @param sockets where the plug belongs, and where it went
+     * @param words what is done
+     * @param worst the worst finding it leads to
+     */
+    public void trial(String plugs, List<String> sockets, String words, Told told, Optional<Finding> worst) {
+        trials.add(new Trial(check.getAnnotation(CheckInfo.class).code(), plugs, sockets, words, told, worst));
+    }
+
+    /** The wrong ways to plug so far. */
+    public List<Trial> trials() {
+        return trials;
     }
 
     /** The findings so far. */

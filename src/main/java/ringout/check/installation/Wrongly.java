@@ -2,6 +2,7 @@ package ringout.check.installation;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import ringout.check.form.Gaps;
 import ringout.check.form.Outcomes;
@@ -10,6 +11,7 @@ import ringout.check.form.Trials;
 import ringout.check.misplug.Misplug;
 import ringout.check.misplug.MisplugTale;
 import ringout.check.misplug.Tried;
+import ringout.finding.Trial.Told;
 
 /** What the checks of wrong plugs have in common: find the ways, try them, tell what comes of them and what is left open. */
 final class Wrongly {
@@ -34,10 +36,13 @@ final class Wrongly {
         boolean harm = ways.stream().anyMatch(way -> !way.harmless());
         if (harm && trials.spoilt()) {
             out.cannotTell(OPEN + " while the list has a finding of S1", "mend that first", 1);
+            ways.forEach(way -> open(out, way));
             return;
         }
         List<Misplug> untried = new ArrayList<>();
         List<Tried> tried = Tried.all(ways, trials, untried);
+        tried.forEach(one -> list(out, one));
+        untried.forEach(way -> open(out, way));
         tale.tell(at, out, tried);
         if (!untried.isEmpty()) {
             out.cannotTell(
@@ -50,6 +55,18 @@ final class Wrongly {
         if (tried.isEmpty() && untried.isEmpty() && gaps.isEmpty() && sockets(at)) {
             out.looked();
         }
+    }
+
+    private static void list(Outcomes out, Tried one) {
+        for (Misplug way : one.alike()) {
+            Told told = way.harmless() ? Told.SAME_POINTS : way.equals(one.way()) ? Told.TRIED : Told.BY_KIND;
+            out.trial(way.plugs(), way.sockets(), way.words(), told, one.worst());
+        }
+    }
+
+    private static void open(Outcomes out, Misplug way) {
+        Told told = way.harmless() ? Told.SAME_POINTS : Told.NOT_TRIED;
+        out.trial(way.plugs(), way.sockets(), way.words(), told, Optional.empty());
     }
 
     /** Whether there are plugs with a family at all. */

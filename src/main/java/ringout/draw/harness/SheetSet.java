@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import ringout.draw.card.CardSheet;
 import ringout.draw.ink.StyledSheet;
+import ringout.draw.style.Drawn;
 import ringout.draw.wiring.WiringDrawing;
 import ringout.finding.Report;
 import ringout.graph.Circuit;
@@ -30,6 +31,10 @@ public final class SheetSet {
         RETURN,
         /** Map of motors and control surfaces. */
         MAP,
+        /** What is lost with each plug, lead and part. */
+        LOSS,
+        /** What comes of plugs in wrong sockets. */
+        MISPLUG,
         /** Drawings of made-up leads. */
         LEAD,
         /** Faces of plugs. */
@@ -83,6 +88,8 @@ public final class SheetSet {
                 .ifPresent(tree -> set.add(new Pending(
                         Kind.RETURN, "return", (n, m) -> tree.numbered(n, m).sheet())));
         SurveySheets.map(circuit, report, hash).ifPresent(map -> set.add(new Pending(Kind.MAP, "map", map::numbered)));
+        add(set, Kind.LOSS, "loss", SurveySheets.loss(circuit, report, hash));
+        add(set, Kind.MISPLUG, "misplug", SurveySheets.misplug(circuit, report, hash));
         addCards(set, Kind.LEAD, LeadSheets.of(circuit, report, hash));
         addCards(set, Kind.FACE, FaceSheets.of(circuit, report, hash));
         FindingSheets.of(circuit, report, hash)
@@ -91,6 +98,13 @@ public final class SheetSet {
                         String.format(Locale.ROOT, "finding-%02d", one.number()),
                         (n, m) -> one.drawing().numbered(n, m).sheet())));
         return numbered(set);
+    }
+
+    private static void add(List<Pending> set, Kind kind, String name, List<Drawn> sheets) {
+        for (int i = 0; i < sheets.size(); i++) {
+            String one = sheets.size() == 1 ? name : String.format(Locale.ROOT, "%s-%02d", name, i + 1);
+            set.add(new Pending(kind, one, sheets.get(i)::numbered));
+        }
     }
 
     private static void addCards(List<Pending> set, Kind kind, List<CardSheet> sheets) {

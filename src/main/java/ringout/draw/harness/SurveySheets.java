@@ -1,7 +1,9 @@
 package ringout.draw.harness;
 
+import java.util.List;
 import java.util.Optional;
 import ringout.draw.map.MapDrawing;
+import ringout.draw.matrix.MatrixDrawing;
 import ringout.draw.paper.SheetSize;
 import ringout.draw.style.Drawn;
 import ringout.finding.Report;
@@ -20,5 +22,29 @@ public final class SurveySheets {
     public static Optional<Drawn> map(Circuit circuit, Report report, String hash) {
         return MapPicture.of(circuit, report.headlines(), new SheetTitle(circuit, report, hash))
                 .flatMap(scene -> MapDrawing.of(scene, SheetSize.all()));
+    }
+
+    /**
+     * What is lost with each plug, lead and part.
+     *
+     * @param report findings counted
+     * @param hash of the data, printed on every sheet
+     */
+    public static List<Drawn> loss(Circuit circuit, Report report, String hash) {
+        return LossPicture.of(circuit, new SheetTitle(circuit, report, hash))
+                .map(scene -> MatrixDrawing.of(scene, SheetSize.A3))
+                .orElse(List.of());
+    }
+
+    /**
+     * What comes of plugs in the sockets of others, as the review has tried it.
+     *
+     * @param report the review
+     * @param hash of the data, printed on every sheet
+     */
+    public static List<Drawn> misplug(Circuit circuit, Report report, String hash) {
+        return MisplugPicture.of(circuit, report, new SheetTitle(circuit, report, hash))
+                .map(scene -> MatrixDrawing.of(scene, SheetSize.A4))
+                .orElse(List.of());
     }
 }

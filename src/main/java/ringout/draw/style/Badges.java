@@ -57,7 +57,8 @@ public final class Badges {
         }
     }
 
-    private static String ground(BadgeKind kind) {
+    /** {@return the colour a shape is filled with} */
+    public static String ground(BadgeKind kind) {
         return switch (kind) {
             case S1 -> Palette.DEEP_RED;
             case S2 -> Palette.ORANGE;
@@ -67,7 +68,8 @@ public final class Badges {
         };
     }
 
-    private static Patch outline(BadgeKind kind, Area a, Paint fill, Pen pen) {
+    /** {@return the shape of a severity in an area} */
+    public static Patch outline(BadgeKind kind, Area a, Paint fill, Pen pen) {
         double cx = a.centre().x();
         double cy = a.centre().y();
         double c = a.height() * CORNER;
