@@ -13,8 +13,7 @@ import java.util.Optional;
  * @param told what is known of it
  * @param worst the worst finding it leads to; nothing when it does no harm or was not tried
  */
-public record Trial(
-        String code, String plugs, List<String> sockets, String words, Told told, Optional<Finding> worst) {
+public record Trial(String code, String plugs, List<String> sockets, String words, Told told, Optional<Finding> worst) {
     /** How it is known what comes of a way. */
     public enum Told {
         /** This very way was tried. */

@@ -68,7 +68,8 @@ final class LossPicture {
         }
         Directory directory = circuit.wiring().directory();
         Set<Integer> dead = new TreeSet<>();
-        shown.forEach(group -> group.first().units().forEach(unit -> directory.find(unit).ifPresent(dead::add)));
+        shown.forEach(group ->
+                group.first().units().forEach(unit -> directory.find(unit).ifPresent(dead::add)));
         List<String> columns = dead.stream().map(directory::name).toList();
         List<Block.Row> rows = shown.stream().map(group -> row(group, columns)).toList();
         List<String> heads = new ArrayList<>();
@@ -92,7 +93,9 @@ final class LossPicture {
     private List<String> notes(int rows, int things) {
         List<String> notes = new ArrayList<>();
         notes.add("flight: number of lost functions that flight depends on"
-                + (rotors ? "; rotor margin: thrust left to steer with at the worst weight, all rotors left at full" : ""));
+                + (rotors
+                        ? "; rotor margin: thrust left to steer with at the worst weight, all rotors left at full"
+                        : ""));
         if (rotors && !hover.missing().isEmpty()) {
             notes.add("rotor margin cannot be told without: "
                     + hover.missing().stream()
@@ -101,15 +104,18 @@ final class LossPicture {
                             .collect(Collectors.joining(", ")));
         }
         if (things > 0) {
-            notes.add(things + " more plugs, leads and parts take one unit or nothing but functions that flight does not"
-                    + " depend on: not listed, in " + rows + " rows");
+            notes.add(
+                    things + " more plugs, leads and parts take one unit or nothing but functions that flight does not"
+                            + " depend on: not listed, in " + rows + " rows");
         }
         return notes;
     }
 
     /** Whether it takes something that flight depends on, or more than one unit. */
     private static boolean matters(Group group) {
-        return group.first().flightCritical() > 0 || group.first().units().size() > 1 || !group.rotors().isEmpty();
+        return group.first().flightCritical() > 0
+                || group.first().units().size() > 1
+                || !group.rotors().isEmpty();
     }
 
     private List<Group> groups() {
@@ -153,7 +159,8 @@ final class LossPicture {
             return "-";
         }
         String names = lost.stream()
-                .mapToObj(row -> table.get(row).number().known().map(n -> "M" + n).orElse(Hover.name(table.get(row))))
+                .mapToObj(
+                        row -> table.get(row).number().known().map(n -> "M" + n).orElse(Hover.name(table.get(row))))
                 .collect(Collectors.joining(" "));
         if (!hover.missing().isEmpty()) {
             return "? without " + names;

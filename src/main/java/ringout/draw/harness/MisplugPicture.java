@@ -54,7 +54,8 @@ final class MisplugPicture {
         List<String> harmless = new ArrayList<>();
         byPlugs.forEach((plugs, trials) -> {
             for (List<Trial> together : parts(trials)) {
-                if (together.stream().allMatch(trial -> trial.worst().isEmpty() && trial.told() != Trial.Told.NOT_TRIED)) {
+                if (together.stream()
+                        .allMatch(trial -> trial.worst().isEmpty() && trial.told() != Trial.Told.NOT_TRIED)) {
                     harmless.add(plugs + ": " + String.join(" ", sockets(together)));
                 } else {
                     blocks.add(block(plugs, together));
@@ -66,7 +67,8 @@ final class MisplugPicture {
             return Optional.empty();
         }
         if (!harmless.isEmpty()) {
-            blocks.add(new Block("alike and exchanged without harm that was found", "", List.of(), List.of(), List.of(), harmless));
+            blocks.add(new Block(
+                    "alike and exchanged without harm that was found", "", List.of(), List.of(), List.of(), harmless));
         }
         blocks.sort((a, b) -> Integer.compare(gravity(a), gravity(b)));
         return Optional.of(new MatrixScene(
@@ -85,8 +87,8 @@ final class MisplugPicture {
     }
 
     private static List<String> letters(List<Block> blocks) {
-        Map<String, String> words = new TreeMap<>(Map.of(
-                "T", "T connection", "A", "A setting", "P", "P power", "S", "S signal"));
+        Map<String, String> words =
+                new TreeMap<>(Map.of("T", "T connection", "A", "A setting", "P", "P power", "S", "S signal"));
         Set<String> used = blocks.stream()
                 .flatMap(block -> block.rows().stream())
                 .flatMap(row -> row.glyphs().stream())
@@ -98,8 +100,9 @@ final class MisplugPicture {
 
     private List<String> notes() {
         List<String> notes = new ArrayList<>();
-        notes.add("row and column exchanged, or the plug of the one in the free socket of the other; not looked at: more than two"
-                + " mixed up, another state");
+        notes.add(
+                "row and column exchanged, or the plug of the one in the free socket of the other; not looked at: more than two"
+                        + " mixed up, another state");
         notes.add("one of each kind is tried on a copy of the list, the rest is told by it");
         List<String> open = report.cannotTell().stream()
                 .filter(one -> one.code().equals(LOOK_ALIKE))
@@ -160,7 +163,8 @@ final class MisplugPicture {
                 .mapToObj(i -> new Block.Row(sockets.get(i), List.of(cells[i]), List.of()))
                 .toList();
         List<String> lines = told.entrySet().stream()
-                .map(entry -> entry.getKey() + " such as " + Lettering.printable(entry.getValue().title()))
+                .map(entry -> entry.getKey() + " such as "
+                        + Lettering.printable(entry.getValue().title()))
                 .toList();
         return new Block(Lettering.printable(plugs) + zones(sockets), "", sockets, List.of(), rows, lines);
     }
@@ -171,13 +175,17 @@ final class MisplugPicture {
                 .filter(zone -> !zone.isEmpty())
                 .distinct()
                 .toList();
-        return zones.isEmpty() ? "" : zones.size() <= 2 ? ", " + String.join(" and ", zones) : ", " + zones.size() + " zones";
+        return zones.isEmpty()
+                ? ""
+                : zones.size() <= 2 ? ", " + String.join(" and ", zones) : ", " + zones.size() + " zones";
     }
 
     private String zone(String socket) {
         Site site = directory.resolve(new End(socket));
         int unit = site instanceof Site.OnPlug on ? on.unit() : -1;
-        return unit < 0 || directory.isJoint(unit) ? "" : directory.unit(unit).zone().or("");
+        return unit < 0 || directory.isJoint(unit)
+                ? ""
+                : directory.unit(unit).zone().or("");
     }
 
     private static Glyph glyph(Trial trial) {
@@ -186,8 +194,7 @@ final class MisplugPicture {
             BadgeKind kind = finding.severity() == Severity.S5
                     ? BadgeKind.S4
                     : BadgeKind.valueOf(finding.severity().name());
-            return new Glyph.Result(
-                    kind, finding.code().substring(0, 1), finding.severity() + " " + finding.code());
+            return new Glyph.Result(kind, finding.code().substring(0, 1), finding.severity() + " " + finding.code());
         }
         return switch (trial.told()) {
             case SAME_POINTS -> new Glyph.Same();
@@ -205,6 +212,8 @@ final class MisplugPicture {
         if (glyph instanceof Glyph.Result result) {
             return 100 - result.kind().ordinal();
         }
-        return glyph instanceof Glyph.Open ? 50 : glyph instanceof Glyph.NoHarm ? 3 : glyph instanceof Glyph.Same ? 2 : 1;
+        return glyph instanceof Glyph.Open
+                ? 50
+                : glyph instanceof Glyph.NoHarm ? 3 : glyph instanceof Glyph.Same ? 2 : 1;
     }
 }

@@ -45,15 +45,16 @@ record BlockPlaced(
 
     /** The measures in a width: names and last texts are wrapped so that it is kept, if that can be. */
     static BlockPlaced of(Block block, double width) {
-        boolean results =
-                block.rows().stream().flatMap(row -> row.glyphs().stream()).anyMatch(glyph -> !(glyph instanceof Glyph.Dead
-                        || glyph instanceof Glyph.None));
+        boolean results = block.rows().stream()
+                .flatMap(row -> row.glyphs().stream())
+                .anyMatch(glyph -> !(glyph instanceof Glyph.Dead || glyph instanceof Glyph.None));
         double pitch = results ? PITCH : SLIM_PITCH;
         double wanted = block.rows().stream()
                 .mapToDouble(row -> wide(row.name(), Weight.BOLD))
                 .max()
                 .orElse(0);
-        double name = Math.max(Math.min(wanted, LONGEST_NAME), wide(block.rowHead(), Weight.REGULAR)) + 2 * MARGIN + SLACK;
+        double name =
+                Math.max(Math.min(wanted, LONGEST_NAME), wide(block.rowHead(), Weight.REGULAR)) + 2 * MARGIN + SLACK;
         double head = block.columns().stream()
                         .mapToDouble(column -> wide(column, Weight.REGULAR))
                         .max()
@@ -67,16 +68,15 @@ record BlockPlaced(
             List<String> lines = wrap(row.name(), Weight.BOLD, name - 2 * MARGIN);
             List<String> texts = tails.isEmpty()
                     ? List.of()
-                    : wrap(
-                            row.tails().get(tails.size() - 1),
-                            Weight.REGULAR,
-                            tails.get(tails.size() - 1) - 2 * MARGIN);
+                    : wrap(row.tails().get(tails.size() - 1), Weight.REGULAR, tails.get(tails.size() - 1) - 2 * MARGIN);
             names.add(lines);
             last.add(texts);
             int most = Math.max(1, Math.max(lines.size(), texts.size()));
             heights.add(Math.max(results ? ROW : LOW_ROW, most * LINE + 1.2));
         }
-        double grid = name + pitch * block.columns().size() + tails.stream().mapToDouble(tail -> tail).sum();
+        double grid = name
+                + pitch * block.columns().size()
+                + tails.stream().mapToDouble(tail -> tail).sum();
         double room = block.rows().isEmpty() ? width : Math.min(width, Math.max(grid, NARROWEST_LINES));
         List<String> below = new ArrayList<>();
         block.lines().forEach(line -> below.addAll(Lettering.wrap(line, SMALL, Weight.REGULAR, room, 2)));

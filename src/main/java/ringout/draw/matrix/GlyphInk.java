@@ -41,10 +41,7 @@ final class GlyphInk {
             }
             case "dead" ->
                 ink.add(Patch.rectangle(
-                        "dead",
-                        cell.grown(-0.6),
-                        Paint.of(Hatch.DIAGONAL),
-                        Pen.solid(Palette.BLACK, Lines.MEDIUM)));
+                        "dead", cell.grown(-0.6), Paint.of(Hatch.DIAGONAL), Pen.solid(Palette.BLACK, Lines.MEDIUM)));
             case "same" -> ink.add(Print.small("=", middle.x(), middle.y(), Align.MIDDLE));
             case "no harm" -> ink.add(Print.small("\u2013", middle.x(), middle.y(), Align.MIDDLE));
             case "open" -> ink.addAll(shape(BadgeKind.CANNOT_TELL, "?", middle));
@@ -75,11 +72,10 @@ final class GlyphInk {
 
     /** The shape of a severity with a letter. */
     static List<Ink> shape(BadgeKind kind, String letter, Point middle) {
-        double width = kind == BadgeKind.S2 || kind == BadgeKind.CANNOT_TELL ? BadgeForm.HEIGHT * 1.2 : BadgeForm.HEIGHT;
+        double width =
+                kind == BadgeKind.S2 || kind == BadgeKind.CANNOT_TELL ? BadgeForm.HEIGHT * 1.2 : BadgeForm.HEIGHT;
         Area area = new Area(middle.x() - width / 2, middle.y() - BadgeForm.HEIGHT / 2, width, BadgeForm.HEIGHT);
-        double drop = kind == BadgeKind.S2
-                ? BadgeForm.HEIGHT / 2 - BadgeForm.TRIANGLE_FOOT - Lettering.SMALL / 2
-                : 0;
+        double drop = kind == BadgeKind.S2 ? BadgeForm.HEIGHT / 2 - BadgeForm.TRIANGLE_FOOT - Lettering.SMALL / 2 : 0;
         return List.of(
                 Badges.outline(kind, area, Paint.of(Badges.ground(kind)), Pen.solid(Palette.BLACK, Lines.STRONG)),
                 Print.line(

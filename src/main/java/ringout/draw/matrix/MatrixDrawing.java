@@ -17,8 +17,8 @@ public final class MatrixDrawing {
         List<List<MatrixPages.Set>> pages = MatrixPages.of(scene.blocks(), margins.drawing());
         List<Drawn> sheets = new ArrayList<>();
         for (int i = 0; i < pages.size(); i++) {
-            String title = scene.info().title()
-                    + (pages.size() == 1 ? "" : ", part " + (i + 1) + " of " + pages.size());
+            String title =
+                    scene.info().title() + (pages.size() == 1 ? "" : ", part " + (i + 1) + " of " + pages.size());
             List<Ink> ink = new ArrayList<>();
             List<String> things = new ArrayList<>();
             for (MatrixPages.Set set : pages.get(i)) {

@@ -76,8 +76,7 @@ final class MatrixInk {
         Block.Row row = block.rows().get(number);
         double height = placed.heights().get(number);
         List<Ink> parts = new ArrayList<>();
-        parts.add(Patch.rectangle(
-                "row", new Area(corner.x(), y, placed.grid(), height), Paint.clear(), THIN));
+        parts.add(Patch.rectangle("row", new Area(corner.x(), y, placed.grid(), height), Paint.clear(), THIN));
         lines(parts, placed.names().get(number), corner.x() + MARGIN, y + height / 2, Weight.BOLD);
         double x = corner.x() + placed.name();
         for (int column = 0; column < block.columns().size(); column++) {
@@ -97,7 +96,8 @@ final class MatrixInk {
         for (int tail = 0; tail < block.tailHeads().size(); tail++) {
             rule(parts, x, y, height, THIN);
             boolean last = tail == block.tailHeads().size() - 1;
-            List<String> texts = last ? placed.lastTails().get(number) : List.of(row.tails().get(tail));
+            List<String> texts =
+                    last ? placed.lastTails().get(number) : List.of(row.tails().get(tail));
             lines(parts, texts, x + MARGIN, y + height / 2, Weight.REGULAR);
             x += placed.tails().get(tail);
         }
@@ -111,9 +111,7 @@ final class MatrixInk {
     private static void lines(List<Ink> parts, List<String> lines, double x, double middle, Weight weight) {
         double y = middle - (lines.size() - 1) * LINE / 2;
         for (String line : lines) {
-            Print.add(
-                    parts,
-                    Print.line(line, x, y, Align.START, Lettering.SMALL, weight, Palette.BLACK));
+            Print.add(parts, Print.line(line, x, y, Align.START, Lettering.SMALL, weight, Palette.BLACK));
             y += LINE;
         }
     }

@@ -44,7 +44,9 @@ final class MatrixLegend {
         }
         if (!scene.letters().isEmpty()) {
             entries.add(words(
-                    scene.letters().stream().map(letter -> letter.substring(0, 1)).collect(Collectors.joining(" ")),
+                    scene.letters().stream()
+                            .map(letter -> letter.substring(0, 1))
+                            .collect(Collectors.joining(" ")),
                     scene.letters().stream().map(letter -> letter.substring(2)).collect(Collectors.joining(", "))));
         }
         return entries;
@@ -58,8 +60,7 @@ final class MatrixLegend {
         });
     }
 
-    private static void add(
-            List<LegendEntry> entries, Set<String> others, String name, Glyph glyph, String words) {
+    private static void add(List<LegendEntry> entries, Set<String> others, String name, Glyph glyph, String words) {
         if (others.contains(name) && !words.isEmpty()) {
             double height = glyph instanceof Glyph.Open ? LegendEntry.TALL : LegendEntry.LOW;
             entries.add(new LegendEntry(

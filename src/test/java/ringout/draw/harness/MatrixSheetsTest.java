@@ -38,7 +38,8 @@ class MatrixSheetsTest {
     }
 
     private static List<SvgPage> misplug(String sample) {
-        return pages(SurveySheets.misplug(sample(sample).circuit(), sample(sample).report(), "0badcafe"));
+        return pages(
+                SurveySheets.misplug(sample(sample).circuit(), sample(sample).report(), "0badcafe"));
     }
 
     /** Rows of the sheets by each of the things they name. */
@@ -146,7 +147,9 @@ class MatrixSheetsTest {
     }
 
     private static int rank(String result) {
-        return result.startsWith("S") ? 10 - (result.charAt(1) - '0') : List.of("same", "no harm", "open").indexOf(result);
+        return result.startsWith("S")
+                ? 10 - (result.charAt(1) - '0')
+                : List.of("same", "no harm", "open").indexOf(result);
     }
 
     @ParameterizedTest
