@@ -29,6 +29,8 @@ import ringout.model.End;
 /** What comes of plugs in wrong sockets, as matrices: a matrix for each kind of plug and each part of the aircraft it is mixed up in. */
 final class MisplugPicture {
     private static final String LOOK_ALIKE = "M07";
+    private static final List<BadgeKind> GRAVITY =
+            List.of(BadgeKind.S1, BadgeKind.S2, BadgeKind.S3, BadgeKind.S4, BadgeKind.CANNOT_TELL);
 
     private final Directory directory;
     private final Report report;
@@ -49,7 +51,6 @@ final class MisplugPicture {
                 .filter(trial -> trial.code().equals(LOOK_ALIKE))
                 .forEach(trial -> byPlugs.computeIfAbsent(trial.plugs(), key -> new ArrayList<>())
                         .add(trial));
-        List<Set<String>> groups = new ArrayList<>();
         List<Block> blocks = new ArrayList<>();
         List<String> harmless = new ArrayList<>();
         byPlugs.forEach((plugs, trials) -> {
@@ -59,7 +60,6 @@ final class MisplugPicture {
                     harmless.add(plugs + ": " + String.join(" ", sockets(together)));
                 } else {
                     blocks.add(block(plugs, together));
-                    groups.add(sockets(together));
                 }
             }
         });
@@ -80,9 +80,9 @@ final class MisplugPicture {
         int worst = block.rows().stream()
                 .flatMap(row -> row.glyphs().stream())
                 .filter(Glyph.Result.class::isInstance)
-                .mapToInt(glyph -> ((Glyph.Result) glyph).kind().ordinal())
+                .mapToInt(glyph -> GRAVITY.indexOf(((Glyph.Result) glyph).kind()))
                 .min()
-                .orElse(BadgeKind.values().length);
+                .orElse(GRAVITY.size());
         return worst * 1000 - block.rows().size();
     }
 
@@ -210,7 +210,7 @@ final class MisplugPicture {
 
     private static int rank(Glyph glyph) {
         if (glyph instanceof Glyph.Result result) {
-            return 100 - result.kind().ordinal();
+            return 100 - GRAVITY.indexOf(result.kind());
         }
         return glyph instanceof Glyph.Open
                 ? 50
