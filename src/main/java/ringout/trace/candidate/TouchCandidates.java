@@ -32,7 +32,8 @@ final class TouchCandidates {
             Wire one = wires.get(i - 1);
             Wire other = wires.get(i);
             SortedSet<Circumstance> told = bench.places().ofWire(one);
-            touch(one, other, one.fromEnd(), other.fromEnd(), told);
+            // at the far end, behind a fuse at the near one: there it chafes, and there the fuse protects
+            touch(one, other, one.toEnd(), other.toEnd(), told);
             crossed(one, other, told);
         }
     }

@@ -118,6 +118,20 @@ class SignaturesTest {
         assertEquals(new TreeSet<>(Set.of("CAM", "COR", "GMC", "VTX")), shorted.dark());
     }
 
+    /** Each pump of the sprayer has a fuse in its lead: its short takes the pump alone, and the other pump stays. */
+    @Test
+    void aShortBehindAFuseOpensTheFuseAndTakesNothingElse() {
+        Circuit sprayer =
+                Circuit.all(Wiring.of(SmallAircraft.sample("dewmaker"))).get(0);
+        Signature shorted = Candidates.of(sprayer).all().stream()
+                .filter(candidate -> candidate.title().equals("W64 shorted: RG12-O1-1 with RG12-O1-2"))
+                .findFirst()
+                .map(Behaviour.of(sprayer)::signature)
+                .orElseThrow();
+        assertEquals(Set.of("fuse in W64"), shorted.opened());
+        assertEquals(Set.of("PMPL"), shorted.dark());
+    }
+
     @Test
     void exchangedPhasesTurnTheMotorTheOtherWay() {
         Signature turned = Candidates.of(CIRCUIT).all().stream()
