@@ -43,6 +43,10 @@ class FieldProblemTest {
         Belief open = Belief.of(FIELD.problem(), then(seen, "ohms H-L GMC-C1 into lead", "open"));
         assertTrue(share(open, "W68 pair open") > 2 * share(before, "W68 pair open"));
         assertTrue(share(open, "GMC front end dead") < share(before, "GMC front end dead") / 5);
-        assertEquals("W68", FIELD.candidates().get(open.ranked().get(0)).rows().stream().findFirst().orElse("none"));
+        assertEquals(
+                "W68",
+                FIELD.candidates().get(open.ranked().get(0)).rows().stream()
+                        .findFirst()
+                        .orElse("none"));
     }
 }
