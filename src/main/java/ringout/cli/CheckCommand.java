@@ -54,7 +54,7 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Inputs inputs = new Inputs(spec.commandLine());
+        Inputs inputs = question.inputs(spec.commandLine());
         Optional<ReadResult> read = inputs.read(question.aircraft());
         if (read.isEmpty()) {
             return ExitStatus.WRONG_INPUT;

@@ -1,28 +1,25 @@
 package ringout.cli;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import ringout.model.Aircraft;
 import ringout.model.UnitType;
 import ringout.model.shape.Shape;
-import ringout.present.csv.AircraftTables;
-import ringout.present.json.AircraftJson;
 import ringout.read.AircraftReader;
 import ringout.read.ReadResult;
-import ringout.read.source.MemoryFolder;
-import ringout.read.table.Table;
+import ringout.read.intake.Answers;
 import ringout.text.Problem;
 import ringout.text.Span;
 
 /**
- * Turns tables into JSON and back. Nothing is written when something could not be read as meant, when it would overwrite
- * unasked, or when what would be written did not read back as the same aircraft.
+ * Turns tables, workbooks and JSON into one another. Nothing is written when something could not be read as meant, when it
+ * would overwrite unasked, or when what would be written did not read back as the same aircraft.
  */
 public final class Conversion {
     private static final Shape<Aircraft> AIRCRAFT = Shape.of(Aircraft.class);
@@ -55,13 +52,19 @@ public final class Conversion {
     }
 
     /**
-     * Converts an aircraft: to one JSON file when the target's name ends in .json, else to a folder of tables.
+     * Converts an aircraft: to one JSON file, workbook or table when the target's name ends in .json, .xlsx or .csv, else to a
+     * folder of tables.
      *
      * @param from folder or file to read
      * @param to file or folder to write
      */
     public static Outcome convert(Path from, Path to, Options options) {
-        ReadResult read = AircraftReader.read(from);
+        return convert(from, to, options, Answers.NONE);
+    }
+
+    /** The same, with answers to what was asked about a list. */
+    public static Outcome convert(Path from, Path to, Options options, Answers answers) {
+        ReadResult read = AircraftReader.read(from, answers);
         return read.ok() ? write(read, read.aircraft(), from, to, options) : new Outcome.Refused(read.problems());
     }
 
@@ -70,29 +73,48 @@ public final class Conversion {
      * differ are changed where that is possible.
      */
     static Outcome write(ReadResult read, Aircraft now, Path from, Path to, Options options) {
-        boolean json = to.toString().toLowerCase(Locale.ROOT).endsWith(".json");
+        Target form = Target.of(to);
         Path target = to.toAbsolutePath().normalize();
         try {
             if (!options.overwrite() && taken(target)) {
                 return refused(
                         to, "there is something already", "say that it may be overwritten, or name another place");
             }
-            if (Files.exists(target) && Files.isDirectory(target) == json) {
-                return refused(to, json ? "this is a folder" : "this is a file", "name another place");
+            if (Files.exists(target) && Files.isDirectory(target) == form.isFile()) {
+                return refused(to, form.isFile() ? "this is a folder" : "this is a file", "name another place");
             }
+            Path home = form.isFile() ? parent(target) : target;
             Aircraft result = options.selfContained()
                     ? AIRCRAFT.with(now, "library", List.of())
-                    : shared(read, Libraries.rebased(now, home(from), json ? parent(target) : target));
-            boolean inPlace =
-                    !now.equals(read.aircraft()) && !json && Files.isDirectory(from) && !options.selfContained();
-            Optional<Map<String, String>> patched =
-                    inPlace ? MendedList.of(from, shared(read, read.aircraft()), result) : Optional.empty();
-            Map<String, String> files = patched.filter(texts -> lossless(result, texts, title(from)))
-                    .orElseGet(() -> whole(result, json, target));
-            return new Outcome.Written(Publisher.write(files, json ? parent(target) : target, !json));
+                    : shared(read, Libraries.rebased(now, home(from), home));
+            Optional<Map<String, byte[]>> files = patched(read, now, result, from, form, options);
+            if (files.isEmpty()) {
+                files = form.files(result, KeptList.sheets(read, from), String.valueOf(target.getFileName()));
+            }
+            return files.isEmpty()
+                    ? refused(to, "one table does not hold all of this aircraft", "name a folder, .xlsx or .json")
+                    : new Outcome.Written(Publisher.writeBytes(files.get(), home, !form.isFile()));
         } catch (IOException e) {
             return refused(to, "cannot be written: " + e.getMessage(), "");
         }
+    }
+
+    private static Optional<Map<String, byte[]>> patched(
+            ReadResult read, Aircraft now, Aircraft result, Path from, Target form, Options options)
+            throws IOException {
+        boolean inPlace = !now.equals(read.aircraft())
+                && form == Target.FOLDER
+                && Files.isDirectory(from)
+                && !options.selfContained();
+        Optional<Map<String, String>> texts =
+                inPlace ? MendedList.of(from, shared(read, read.aircraft()), result) : Optional.empty();
+        return texts.map(Conversion::bytes).filter(files -> Target.isLossless(result, files, title(from)));
+    }
+
+    static Map<String, byte[]> bytes(Map<String, String> texts) {
+        Map<String, byte[]> files = new TreeMap<>();
+        texts.forEach((name, text) -> files.put(name, text.getBytes(StandardCharsets.UTF_8)));
+        return files;
     }
 
     private static Outcome refused(Path to, String why, String hint) {
@@ -129,30 +151,5 @@ public final class Conversion {
                 .filter(type -> !read.libraryTypes().contains(type.name()))
                 .toList();
         return AIRCRAFT.with(rebased, "types", own);
-    }
-
-    private static Map<String, String> whole(Aircraft aircraft, boolean json, Path target) {
-        Map<String, String> files = json
-                ? Map.of(String.valueOf(target.getFileName()), AircraftJson.of(aircraft))
-                : AircraftTables.of(aircraft);
-        if (!lossless(aircraft, files, "")) {
-            throw new IllegalStateException("what would be written is another aircraft; nothing was written");
-        }
-        return files;
-    }
-
-    /** Whether what would be written reads back as the same aircraft; if not it is not written. */
-    private static boolean lossless(Aircraft aircraft, Map<String, String> files, String title) {
-        Aircraft alone = AIRCRAFT.with(aircraft, "library", List.of());
-        Map<String, String> texts = new TreeMap<>(files);
-        MemoryFolder folder = MemoryFolder.named(title);
-        for (Map.Entry<String, String> file : texts.entrySet()) {
-            folder = folder.with(file.getKey(), file.getValue());
-        }
-        boolean table = texts.keySet().stream().anyMatch(Table::isTableFile);
-        String only = texts.keySet().iterator().next();
-        ReadResult again = table ? AircraftReader.read(folder) : AircraftReader.read(folder, only);
-        Aircraft back = AIRCRAFT.with(again.aircraft(), "library", List.of());
-        return AircraftJson.of(alone).equals(AircraftJson.of(back));
     }
 }

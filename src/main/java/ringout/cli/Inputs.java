@@ -9,17 +9,26 @@ import ringout.graph.Circuit;
 import ringout.graph.Wiring;
 import ringout.model.Aircraft;
 import ringout.model.State;
+import ringout.present.text.QuestionsText;
 import ringout.read.AircraftReader;
 import ringout.read.ReadResult;
+import ringout.read.intake.Answers;
 import ringout.text.Nearest;
 import ringout.text.Problem;
 
 /** Reads what a command is called with, and tells all that is wrong with it. */
 final class Inputs {
     private final CommandLine line;
+    private final Answers answers;
 
     Inputs(CommandLine line) {
+        this(line, Answers.NONE);
+    }
+
+    /** The same, with answers to what was asked about a list. */
+    Inputs(CommandLine line, Answers answers) {
         this.line = line;
+        this.answers = answers;
     }
 
     /** The aircraft, or nothing when it cannot be read as meant (the problems are told). */
@@ -29,11 +38,23 @@ final class Inputs {
 
     /** The same with what the reader knows besides. */
     Optional<ReadResult> read(Path path) {
-        ReadResult result = AircraftReader.read(path);
+        ReadResult result = AircraftReader.read(path, answers);
+        PrintWriter err = line.getErr();
         if (result.ok()) {
+            if (!result.questions().isEmpty() || !result.assumptions().isEmpty()) {
+                err.println("ringout: " + path + ": "
+                        + QuestionsText.summary(result.questions(), result.assumptions()) + "; ringout ask " + path
+                        + " lists them");
+            }
             return Optional.of(result);
         }
-        PrintWriter err = line.getErr();
+        if (!result.sheets().isEmpty()) {
+            err.println("ringout: " + path + " is no aircraft yet; nothing was checked or written");
+            err.print(QuestionsText.of(result.questions(), result.assumptions()));
+            err.println("to answer: ringout ask " + path + " --format csv > questions.csv, fill in the last column,"
+                    + " and give it back with --answers questions.csv");
+            return Optional.empty();
+        }
         int count = result.problems().size();
         err.println("ringout: " + path + " cannot be read as meant: " + count + (count == 1 ? " problem" : " problems")
                 + "; nothing was checked or written");

@@ -26,6 +26,7 @@ public final class Main implements Runnable {
             .with("loads", LoadsCommand::new)
             .with("plan", PlanCommand::new)
             .with("pack", PackCommand::new)
+            .with("ask", AskCommand::new)
             .with("convert", ConvertCommand::new)
             .with("checks", ChecksCommand::new)
             .with("why", WhyCommand::new);

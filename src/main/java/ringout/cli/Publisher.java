@@ -1,7 +1,6 @@
 package ringout.cli;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -22,14 +21,19 @@ final class Publisher {
      * @param sweep whether tables of an earlier conversion that are not written again must go, or they would be read too
      */
     static List<Path> write(Map<String, String> files, Path folder, boolean sweep) throws IOException {
+        return writeBytes(Conversion.bytes(files), folder, sweep);
+    }
+
+    /** The same for files of any kind. */
+    static List<Path> writeBytes(Map<String, byte[]> files, Path folder, boolean sweep) throws IOException {
         Files.createDirectories(folder);
         Map<Path, Path> ready = new TreeMap<>();
         try {
-            for (Map.Entry<String, String> file : new TreeMap<>(files).entrySet()) {
+            for (Map.Entry<String, byte[]> file : new TreeMap<>(files).entrySet()) {
                 // Not a temporary file of the system: those are for their owner's eyes only.
                 Path part = folder.resolve("." + file.getKey() + ".part");
                 ready.put(folder.resolve(file.getKey()), part);
-                Files.writeString(part, file.getValue(), StandardCharsets.UTF_8);
+                Files.write(part, file.getValue());
             }
             if (sweep) {
                 sweep(files, folder);
@@ -49,7 +53,7 @@ final class Publisher {
         return new ArrayList<>(ready.keySet());
     }
 
-    private static void sweep(Map<String, String> files, Path folder) throws IOException {
+    private static void sweep(Map<String, byte[]> files, Path folder) throws IOException {
         List<Path> old = new ArrayList<>();
         try (Stream<Path> entries = Files.list(folder)) {
             entries.filter(Files::isRegularFile)
@@ -61,7 +65,7 @@ final class Publisher {
         }
     }
 
-    private static boolean isStale(String name, Map<String, String> files) {
+    private static boolean isStale(String name, Map<String, byte[]> files) {
         return Table.isTableFile(name) && Table.ofFile(name).isPresent() && !files.containsKey(name);
     }
 }

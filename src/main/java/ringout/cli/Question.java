@@ -5,6 +5,8 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import picocli.CommandLine;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import ringout.check.Catalogue;
@@ -15,7 +17,7 @@ import ringout.graph.Circuit;
 
 /** What every command that reviews is asked: which aircraft, which states, which day, which severity counts. */
 final class Question {
-    @Parameters(paramLabel = "AIRCRAFT", description = "Folder of tables, or a JSON file.")
+    @Parameters(paramLabel = "AIRCRAFT", description = "Folder of tables, workbook (.xlsx), one table, or JSON file.")
     private Path aircraft = Path.of("");
 
     @Option(names = "--state", paramLabel = "S", description = "Only this state; may be given several times.")
@@ -32,6 +34,14 @@ final class Question {
             paramLabel = "YYYY-MM-DD",
             description = "Day waivers are held against (default: today).")
     private String today = LocalDate.now(ZoneId.systemDefault()).toString();
+
+    @Mixin
+    private Answering answering = new Answering();
+
+    /** The reader of what the command is called with. */
+    Inputs inputs(CommandLine line) {
+        return new Inputs(line, answering.given(line));
+    }
 
     Path aircraft() {
         return aircraft;

@@ -10,6 +10,10 @@ public record Lead(
         @Doc("plug or pin it starts at") End from,
         @Doc("plug or pin it ends at") End to,
         @Doc("what it carries") Datum<LeadKind> kind,
+
+        @Doc("signal of a single wire, as its row says: CANH, GND, 5V")
+        Datum<String> signal,
+
         @Doc("wire size") Datum<Awg> awg,
         @Doc("wire cross-section") Datum<Double> areaMm2,
         @Doc("cut length") Datum<Double> lengthMm,

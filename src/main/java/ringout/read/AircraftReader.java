@@ -2,12 +2,18 @@ package ringout.read;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 import ringout.model.Aircraft;
 import ringout.model.shape.Shape;
 import ringout.model.shape.Slot;
 import ringout.read.bind.Bag;
 import ringout.read.bind.Completeness;
+import ringout.read.cells.SheetCells;
+import ringout.read.cells.Workbooks;
+import ringout.read.draft.Draft;
+import ringout.read.intake.Answers;
+import ringout.read.intake.Intake;
 import ringout.read.source.DiskFolder;
 import ringout.read.source.Folder;
 import ringout.read.table.Table;
@@ -19,10 +25,25 @@ public final class AircraftReader {
     private static final Shape<Aircraft> AIRCRAFT = Shape.of(Aircraft.class);
     private static final Slot NAME = AIRCRAFT.slot("name").orElseThrow();
 
-    private AircraftReader() {}
+    private static final Slot LIBRARY = AIRCRAFT.slot("library").orElseThrow();
 
-    /** Reads a folder, a JSON file, or one table. */
+    private final Folder folder;
+    private final Problems problems = new Problems();
+    private final Intake intake;
+    private final Bag bag = new Bag(AIRCRAFT, Span.NONE);
+
+    private AircraftReader(Folder folder, Answers answers) {
+        this.folder = folder;
+        this.intake = new Intake(answers);
+    }
+
+    /** Reads a folder, a JSON file, a workbook, or one table. */
     public static ReadResult read(Path path) {
+        return read(path, Answers.NONE);
+    }
+
+    /** The same, with answers to what was asked before. */
+    public static ReadResult read(Path path, Answers answers) {
         if (Files.isDirectory(path)) {
             return read(new DiskFolder(path));
         }
@@ -31,38 +52,49 @@ public final class AircraftReader {
         Path name = whole.getFileName();
         return parent == null || name == null
                 ? read(new DiskFolder(whole))
-                : read(new DiskFolder(parent), name.toString());
+                : read(new DiskFolder(parent), name.toString(), answers);
     }
 
     /** Reads a folder: tables, or {@code aircraft.json}, or both together. */
     public static ReadResult read(Folder folder) {
-        Problems problems = new Problems();
-        Sources sources = new Sources(folder, problems);
-        Bag bag = new Bag(AIRCRAFT, Span.NONE);
-        sources.folder("", bag);
-        return finish(folder, bag, folder.title(), problems);
+        AircraftReader reader = new AircraftReader(folder, Answers.NONE);
+        new Sources(folder, reader.problems, reader.intake).folder("", reader.bag);
+        return reader.finish(folder.title(), List.of());
     }
 
-    /** Reads one file of a folder: JSON, or a table of leads when its name tells no other kind. */
+    /** Reads one file of a folder: JSON, a workbook, or a table of leads when neither name nor heads tell another kind. */
     public static ReadResult read(Folder folder, String file) {
-        Problems problems = new Problems();
-        Sources sources = new Sources(folder, problems);
-        String title = file.substring(Folder.parent(file).length()).replaceFirst("\\.[^.]*$", "");
-        Bag bag = new Bag(AIRCRAFT, Span.NONE);
-        if (Table.isTableFile(file)) {
-            sources.table(file, Table.ofFile(title).orElse(Table.LEADS), bag);
-        } else {
-            sources.json(file, bag);
-        }
-        return finish(folder, bag, title, problems);
+        return read(folder, file, Answers.NONE);
     }
 
-    private static ReadResult finish(Folder folder, Bag bag, String title, Problems problems) {
-        Set<String> shared = new Libraries(folder, problems).addTo(bag);
-        Completeness.check(bag, problems);
+    /** The same, with answers to what was asked before. */
+    public static ReadResult read(Folder folder, String file, Answers answers) {
+        AircraftReader reader = new AircraftReader(folder, answers);
+        Sources sources = new Sources(folder, reader.problems, reader.intake);
+        String title = file.substring(Folder.parent(file).length()).replaceFirst("\\.[^.]*$", "");
+        if (!Table.isTableFile(file) && !Workbooks.isWorkbook(file)) {
+            sources.json(file, reader.bag);
+            return reader.finish(title, List.of());
+        }
+        ListReader list = new ListReader(file, reader.problems, reader.intake);
+        List<SheetCells> sheets = sources.load(file).map(list::sheets).orElse(List.of());
+        if (!sheets.isEmpty()) {
+            list.read(sheets, reader.bag);
+        }
+        return reader.finish(title, sheets);
+    }
+
+    private ReadResult finish(String title, List<SheetCells> sheets) {
+        Set<String> shared = new Libraries(folder, problems, intake).addTo(bag);
+        if (!sheets.isEmpty() && !bag.has(LIBRARY)) {
+            Draft.complete(bag, intake);
+        }
+        Completeness.check(bag, problems, sheets.isEmpty() ? (at, field) -> at : intake::cell);
         if (!bag.has(NAME)) {
             bag.put(NAME, title);
         }
-        return new ReadResult((Aircraft) bag.build(), problems.sorted(), shared);
+        problems.sorted().forEach(intake::block);
+        return new ReadResult(
+                (Aircraft) bag.build(), problems.sorted(), shared, intake.questions(), intake.assumptions(), sheets);
     }
 }

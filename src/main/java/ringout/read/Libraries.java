@@ -13,6 +13,7 @@ import ringout.model.shape.Slot;
 import ringout.read.bind.Alike;
 import ringout.read.bind.Bag;
 import ringout.read.bind.Merge;
+import ringout.read.intake.Intake;
 import ringout.read.source.Folder;
 import ringout.read.table.Table;
 import ringout.text.Problem;
@@ -35,10 +36,10 @@ final class Libraries {
     private final Problems problems;
     private final Sources sources;
 
-    Libraries(Folder folder, Problems problems) {
+    Libraries(Folder folder, Problems problems, Intake intake) {
         this.folder = folder;
         this.problems = problems;
-        this.sources = new Sources(folder, problems);
+        this.sources = new Sources(folder, problems, intake);
     }
 
     /** Adds the types the aircraft does not have itself; the names of those added. */

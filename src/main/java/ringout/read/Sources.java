@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import ringout.model.shape.Shape;
 import ringout.read.bind.Bag;
 import ringout.read.bind.Merge;
+import ringout.read.intake.Intake;
 import ringout.read.json.JsonReader;
 import ringout.read.source.Folder;
 import ringout.read.source.Loaded;
@@ -28,10 +29,12 @@ final class Sources {
 
     private final Folder folder;
     private final Problems problems;
+    private final Intake intake;
 
-    Sources(Folder folder, Problems problems) {
+    Sources(Folder folder, Problems problems, Intake intake) {
         this.folder = folder;
         this.problems = problems;
+        this.intake = intake;
     }
 
     /** Reads the tables of a folder, then its main file; the tables' rows keep their order. */
@@ -81,7 +84,7 @@ final class Sources {
     /** Reads one table into the aircraft. */
     void table(String file, Table table, Bag aircraft) {
         load(file, why -> absent(file, why))
-                .ifPresent(bytes -> TableReader.read(file, bytes, table, aircraft, problems));
+                .ifPresent(bytes -> TableReader.read(file, bytes, table, aircraft, problems, intake));
     }
 
     /** Reads a JSON file and merges it. */
@@ -96,6 +99,11 @@ final class Sources {
 
     private static Problem absent(String file, String why) {
         return Problem.of(new Span(file, 0, 0, ""), why);
+    }
+
+    /** The content of a file, telling why it cannot be opened. */
+    Optional<byte[]> load(String file) {
+        return load(file, why -> absent(file, why));
     }
 
     private Optional<byte[]> load(String file, Function<String, Problem> ifAbsent) {

@@ -10,11 +10,14 @@ final class Numbers {
     private static final Pattern START =
             Pattern.compile("[+-]?(\\d([\\d ',.]*\\d)?\\.?|[.,]\\d+)([eE][+-]?\\d{1,3}(?![A-Za-z\\d]))?");
 
+    /** Inches as a rule shows them: {@code 11 1/2}, {@code 3/4}. */
+    private static final Pattern FRACTION = Pattern.compile("(?:(\\d{1,4})[ -])?(\\d{1,2})/(2|4|8|16|32|64)(?=\\s*(?:in|\"))(.*)");
+
     private Numbers() {}
 
     /** A number in the unit of its field. */
     static Parsed decimal(String text, FieldUnit unit) {
-        String plain = text.strip().replace('\u2212', '-').replace("\u00a0", " ");
+        String plain = fraction(text.strip().replace('\u2212', '-').replace("\u00a0", " "));
         int end = end(plain);
         String suffix = plain.substring(end).strip().toLowerCase(Locale.ROOT);
         if (plain.substring(0, end).matches("[+-]?[1-9]\\d{0,2},\\d{3}")) {
@@ -35,6 +38,16 @@ final class Numbers {
                 .orElseGet(() -> new Parsed.Bad(
                         "'" + text + "': unit '" + suffix + "' does not fit here",
                         unit.symbol().isEmpty() ? "this field has no unit" : "this field is in " + unit.symbol()));
+    }
+
+    private static String fraction(String text) {
+        Matcher inches = FRACTION.matcher(text);
+        if (text.length() > 30 || !inches.matches()) {
+            return text;
+        }
+        double whole = inches.group(1) == null ? 0 : Double.parseDouble(inches.group(1));
+        double value = whole + Double.parseDouble(inches.group(2)) / Double.parseDouble(inches.group(3));
+        return value + inches.group(4);
     }
 
     private static double exact(double value) {

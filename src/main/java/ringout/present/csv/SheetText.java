@@ -16,26 +16,35 @@ final class SheetText {
     private SheetText() {}
 
     static String of(Table table, List<SheetRow> rows) {
-        TableCells cells = TableCells.of(table);
-        List<String> heads = cells.heads();
-        int[] used = IntStream.range(0, heads.size())
-                .filter(i -> cells.isNeeded(i)
-                        || rows.stream().anyMatch(row -> !row.texts().get(i).isEmpty()))
-                .toArray();
         StringWriter text = new StringWriter();
         try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(text)) {
-            List<String> first = keyHeads(table);
-            IntStream.of(used).forEach(i -> first.add(heads.get(i)));
-            csv.writeRecord(first);
-            for (SheetRow row : rows) {
-                List<String> line = new ArrayList<>(row.keys());
-                IntStream.of(used).forEach(i -> line.add(row.texts().get(i)));
+            for (List<String> line : lines(table, rows)) {
                 csv.writeRecord(line);
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
         return text.toString();
+    }
+
+    /** The heads, then the rows. */
+    static List<List<String>> lines(Table table, List<SheetRow> rows) {
+        TableCells cells = TableCells.of(table);
+        List<String> heads = cells.heads();
+        int[] used = IntStream.range(0, heads.size())
+                .filter(i -> cells.isNeeded(i)
+                        || rows.stream().anyMatch(row -> !row.texts().get(i).isEmpty()))
+                .toArray();
+        List<List<String>> lines = new ArrayList<>();
+        List<String> first = keyHeads(table);
+        IntStream.of(used).forEach(i -> first.add(heads.get(i)));
+        lines.add(first);
+        for (SheetRow row : rows) {
+            List<String> line = new ArrayList<>(row.keys());
+            IntStream.of(used).forEach(i -> line.add(row.texts().get(i)));
+            lines.add(line);
+        }
+        return lines;
     }
 
     private static List<String> keyHeads(Table table) {

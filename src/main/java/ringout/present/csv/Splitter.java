@@ -28,6 +28,13 @@ final class Splitter {
     private final Map<Table, List<SheetRow>> rows = new HashMap<>();
     private final Map<Table, TableCells> cells = new HashMap<>();
 
+    private final Set<String> covered;
+
+    /** Leaves the tables of these names alone. */
+    Splitter(Set<String> covered) {
+        this.covered = covered;
+    }
+
     private static String path(Table table) {
         return table.levels().stream().map(level -> "/" + level.slot().name()).collect(Collectors.joining());
     }
@@ -49,12 +56,17 @@ final class Splitter {
             if (slot.kind() == Slot.Kind.RECORD) {
                 Object left = rest(Shape.of(slot.type()), slot.get(rest), inner, keys);
                 rest = shape.with(rest, slot.name(), left);
-            } else if (slot.kind() == Slot.Kind.RECORDS && BY_PATH.containsKey(inner)) {
+            } else if (slot.kind() == Slot.Kind.RECORDS && isTaken(inner)) {
                 List<?> left = list(BY_PATH.get(inner), Shape.of(slot.type()), (List<?>) slot.get(rest), inner, keys);
                 rest = shape.with(rest, slot.name(), left);
             }
         }
         return Objects.requireNonNull(rest);
+    }
+
+    private boolean isTaken(String path) {
+        Table table = BY_PATH.get(path);
+        return table != null && !covered.contains(table.name());
     }
 
     private List<?> list(Table table, Shape<?> shape, List<?> list, String path, List<String> keys) {

@@ -62,7 +62,7 @@ final class SarifPlaces {
         Span span = place.span();
         json.writeObjectPropertyStart("physicalLocation");
         json.writeObjectPropertyStart("artifactLocation");
-        json.writeStringProperty("uri", uri(span.file()));
+        json.writeStringProperty("uri", uri(span.workbook()));
         json.writeEndObject();
         json.writeObjectPropertyStart("region");
         json.writeNumberProperty("startLine", span.line());

@@ -3,22 +3,35 @@ package ringout.read.bind;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiFunction;
 import ringout.model.shape.Identity;
 import ringout.model.shape.Slot;
 import ringout.text.Problem;
 import ringout.text.Problems;
+import ringout.text.Span;
 
 /** Tells required fields that no file gave, and names given to two things. Runs when all files are in. */
 public final class Completeness {
     private final Problems problems;
+    private final BiFunction<Span, String, Span> cell;
 
-    private Completeness(Problems problems) {
+    private Completeness(Problems problems, BiFunction<Span, String, Span> cell) {
         this.problems = problems;
+        this.cell = cell;
     }
 
     /** Looks through a record and all inside it. */
     public static void check(Bag bag, Problems problems) {
-        new Completeness(problems).record(bag);
+        check(bag, problems, (at, field) -> at);
+    }
+
+    /**
+     * The same.
+     *
+     * @param cell where a field of a record stands, by the place of the record and the name of the field
+     */
+    public static void check(Bag bag, Problems problems, BiFunction<Span, String, Span> cell) {
+        new Completeness(problems, cell).record(bag);
     }
 
     private void record(Bag bag) {
@@ -41,7 +54,7 @@ public final class Completeness {
         Object value = bag.get(slot).orElse("");
         if (!bag.isSpoilt(slot) && value.toString().isBlank()) {
             problems.add(new Problem(
-                    bag.at(),
+                    cell.apply(bag.at(), slot.name()),
                     Naming.of(bag) + " has no `" + slot.name() + "`",
                     bag.shape().isKey(slot) ? "" : "give it, or write ? when it is not known"));
         }

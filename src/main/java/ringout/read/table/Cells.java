@@ -4,8 +4,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import ringout.model.Awg;
+import ringout.model.LeadKind;
 import ringout.model.shape.CellForm;
 import ringout.model.shape.Parsed;
 import ringout.model.shape.Scalars;
@@ -17,6 +19,9 @@ import ringout.text.Span;
 
 /** The value of a cell for a field: units of measure from the head, the table's decimal mark, ranges in lists. */
 final class Cells {
+    /** Heads under which some write the kind of lead and others the signal of a wire. */
+    private static final Set<String> SIGNAL = Set.of("signal", "function", "funktion", "fonction", "signalname");
+
     private final Problems problems;
     private final DecimalStyle style;
     private final Map<Slot, Map<String, Object>> seen = new HashMap<>();
@@ -81,8 +86,24 @@ final class Cells {
         return null;
     }
 
+    /** The field a cell is meant for, by what it says: a wire size under another head, a signal under the head of the kind. */
+    static Slot meant(Column column, Slot slot, String text, List<Slot> siblings) {
+        if (slot.name().equals("signal")) {
+            return sibling(siblings, "kind").filter(kind -> isKind(kind, text)).orElse(slot);
+        }
+        boolean signal = slot.type() == LeadKind.class
+                && SIGNAL.contains(Synonyms.fold(column.head()))
+                && CellForm.parse(slot, text) instanceof Parsed.Bad;
+        return signal ? sibling(siblings, "signal").orElse(slot) : bySize(slot, text, siblings);
+    }
+
+    /** Whether a text is a word for a kind of lead. */
+    static boolean isKind(Slot kind, String text) {
+        return kind.type() == LeadKind.class && Scalars.parse(kind, text) instanceof Parsed.Good;
+    }
+
     /** The field a wire size is meant for: a column of gauges may hold cross-sections, and the other way round. */
-    static Slot bySize(Slot slot, String text, List<Slot> siblings) {
+    private static Slot bySize(Slot slot, String text, List<Slot> siblings) {
         String lower = text.toLowerCase(java.util.Locale.ROOT);
         boolean area = lower.contains("mm");
         boolean gauge = lower.contains("awg");

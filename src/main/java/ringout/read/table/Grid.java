@@ -8,6 +8,10 @@ import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import ringout.read.cells.CellText;
+import ringout.read.cells.RowCells;
+import ringout.read.cells.SheetCells;
 import ringout.text.Characters;
 import ringout.text.Problem;
 import ringout.text.Problems;
@@ -24,8 +28,33 @@ record Grid(List<Row> rows) {
      *
      * @param number 1-based number, blank rows and comments counted
      * @param cells cells without blanks around them
+     * @param kinds how a spreadsheet holds them; none for a text file
+     * @param hidden whether its owner has hidden it
      */
-    record Row(int number, List<String> cells) {
+    record Row(int number, List<String> cells, List<CellText.Kind> kinds, boolean hidden) {
+        /** A row of a text file. */
+        Row(int number, List<String> cells) {
+            this(number, cells, List.of(), false);
+        }
+
+        /** The same row with other texts. */
+        Row with(List<String> texts) {
+            return new Row(number, texts, kinds, hidden);
+        }
+
+        /** How a cell is held. */
+        CellText.Kind kind(int index) {
+            return index < kinds.size() ? kinds.get(index) : CellText.Kind.TEXT;
+        }
+
+        /** Positions of the cells that hold anything. */
+        List<Integer> filled() {
+            return IntStream.range(0, cells.size())
+                    .filter(i -> !cells.get(i).isEmpty())
+                    .boxed()
+                    .toList();
+        }
+
         /** The text of a cell; empty when the row is shorter. */
         String cell(int index) {
             return index < cells.size() ? cells.get(index) : "";
@@ -49,6 +78,27 @@ record Grid(List<Row> rows) {
                     "close it or leave it away");
         }
         return new Grid(rows(file, tidy.text(), separator, problems));
+    }
+
+    /** The rows of a worksheet that hold anything but remarks. */
+    static Grid of(SheetCells cells) {
+        List<Row> rows = new ArrayList<>();
+        for (RowCells row : cells.rows()) {
+            if (!row.isBlank() && !row.isComment() && !isHint(row)) {
+                List<String> texts = new ArrayList<>();
+                List<CellText.Kind> kinds = new ArrayList<>();
+                for (CellText cell : row.cells()) {
+                    texts.add(Characters.strip(cell.text()));
+                    kinds.add(cell.kind());
+                }
+                rows.add(new Row(row.number(), texts, kinds, row.hidden()));
+            }
+        }
+        return new Grid(rows);
+    }
+
+    private static boolean isHint(RowCells row) {
+        return excelHint(row.number(), row.texts());
     }
 
     private static List<Row> rows(String file, String text, char separator, Problems problems) {

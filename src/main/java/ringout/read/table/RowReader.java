@@ -5,12 +5,14 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import ringout.model.End;
 import ringout.model.shape.Identity;
 import ringout.model.shape.Shape;
 import ringout.model.shape.Slot;
 import ringout.read.bind.Bag;
+import ringout.read.cells.CellText;
 import ringout.text.Problems;
 import ringout.text.Ranges;
 import ringout.text.Span;
@@ -41,7 +43,7 @@ final class RowReader {
             if (parent != null) {
                 Bag bag = added(parent, Span.row(file, row.number()));
                 for (Column column : columns) {
-                    cell(bag, column, texts.get(column.index()), column.cell(file, row.number()));
+                    cell(bag, column, texts.get(column.index()), row.kind(column.index()), column.cell(file, row.number()));
                 }
                 ends(bag, texts);
             }
@@ -138,22 +140,35 @@ final class RowReader {
         });
     }
 
-    private void cell(Bag bag, Column column, String text, Span at) {
+    private void cell(Bag bag, Column column, String text, CellText.Kind kind, Span at) {
         if (text.isEmpty()) {
             return;
         }
-        if (Ditto.is(text)) {
+        Optional<String> spoilt = Damage.of(column, text, kind);
+        if (spoilt.isPresent()) {
+            problems.add(at, spoilt.get(), "write what was meant, and format the cell as text");
+            if (column.target() instanceof Column.Target.Own own) {
+                bag.spoil(own.slot());
+            }
+        } else if (Ditto.is(text)) {
             problems.add(at, "a ditto mark with nothing above it", "write the value");
             if (column.target() instanceof Column.Target.Own own) {
                 bag.spoil(own.slot());
             }
         } else if (column.target() instanceof Column.Target.Own own) {
-            put(bag, Cells.bySize(own.slot(), text, bag.shape().slots()), text, column.unit(), at);
+            put(bag, Cells.meant(column, own.slot(), text, bag.shape().slots()), number(column, text, kind), column.unit(), at);
         } else if (column.target() instanceof Column.Target.Inner inner) {
-            put(bag.child(inner.outer()), inner.slot(), text, column.unit(), at);
+            put(bag.child(inner.outer()), inner.slot(), number(column, text, kind), column.unit(), at);
         } else if (column.target() instanceof Column.Target.PerPort port) {
             ports(bag, port, text, column.unit(), at);
         }
+    }
+
+    /** A number of a spreadsheet has its value whatever the marks of the table are: written so that no mark is needed. */
+    private static String number(Column column, String text, CellText.Kind kind) {
+        return kind == CellText.Kind.NUMBER && column.isNumber() && text.indexOf('.') >= 0
+                ? text.replace(".", "") + "E-" + (text.length() - 1 - text.indexOf('.'))
+                : text;
     }
 
     private void put(Bag bag, Slot slot, String text, String unit, Span at) {

@@ -99,7 +99,13 @@ public final class TableCells {
                 && value.toString().isEmpty()) {
             return Optional.of("");
         }
-        return text(slot, value).filter(text -> !name || isName(text));
+        return text(slot, value).filter(text -> !name || isName(text)).filter(text -> !isKind(slot, text));
+    }
+
+    /** A signal that is called like a kind of lead would be read as the kind. */
+    private boolean isKind(Slot slot, String text) {
+        return slot.name().equals("signal")
+                && shape.slot("kind").filter(kind -> Cells.isKind(kind, text)).isPresent();
     }
 
     private static Optional<String> text(Slot slot, Object value) {

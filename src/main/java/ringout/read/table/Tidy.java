@@ -1,5 +1,8 @@
 package ringout.read.table;
 
+import java.util.Map;
+import java.util.TreeMap;
+
 /**
  * Makes the habits of hand-kept tables fit the rules of CSV (RFC 4180) before the parser sees them: a quote that stands
  * alone in its cell is a ditto mark and not the start of a quoted cell; a line that starts with # is a comment, whatever
@@ -11,6 +14,7 @@ final class Tidy {
     private final StringBuilder out;
     private int row = 1;
     private int openedAt;
+    private final Map<Integer, String> remarks = new TreeMap<>();
 
     private Tidy(String text, char separator) {
         this.text = text;
@@ -23,14 +27,15 @@ final class Tidy {
      *
      * @param text what the parser shall see
      * @param openQuote row of a quote that never closes, or 0
+     * @param remarks comments as they stand, by their row
      */
-    record Result(String text, int openQuote) {}
+    record Result(String text, int openQuote, Map<Integer, String> remarks) {}
 
     /** Tidies a text. */
     static Result of(String text, char separator) {
         Tidy tidy = new Tidy(text, separator);
         tidy.run();
-        return new Result(tidy.out.toString(), tidy.openedAt);
+        return new Result(tidy.out.toString(), tidy.openedAt, tidy.remarks);
     }
 
     private void run() {
@@ -39,6 +44,7 @@ final class Tidy {
         while (i < text.length()) {
             int start = blanks(i);
             if (lineStart && start < text.length() && text.charAt(start) == '#' && !(row == 1 && heads(start))) {
+                remarks.put(row, text.substring(i, lineEnd(i)));
                 i = lineEnd(i);
             } else if (start < text.length() && text.charAt(start) == '"') {
                 i = alone(start) ? ditto(start) : quoted(start);
