@@ -16,7 +16,8 @@ import ringout.read.ReadResult;
 /** {@code ask}: everything a list leaves open, in one list. */
 @Command(
         name = "ask",
-        description = "Lists what only the owner of a from-to list can tell, cell by cell, and what was taken as usual.",
+        description =
+                "Lists what only the owner of a from-to list can tell, cell by cell, and what was taken as usual.",
         mixinStandardHelpOptions = true)
 final class AskCommand implements Callable<Integer> {
     /** Forms the list can be written in. */
@@ -30,7 +31,9 @@ final class AskCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "AIRCRAFT", description = "Workbook (.xlsx), table (.csv), folder of tables, or JSON file.")
+    @Parameters(
+            paramLabel = "AIRCRAFT",
+            description = "Workbook (.xlsx), table (.csv), folder of tables, or JSON file.")
     private Path aircraft = Path.of("");
 
     @Option(names = "--format", paramLabel = "F", description = "text or csv (default: text).")

@@ -12,16 +12,23 @@ import picocli.CommandLine.Spec;
 /** {@code convert}: tables to JSON and back. */
 @Command(
         name = "convert",
-        description = "Turns tables, workbooks and JSON into one another; names, order and cells of the user's tables are kept.",
+        description =
+                "Turns tables, workbooks and JSON into one another; names, order and cells of the user's tables are kept.",
         mixinStandardHelpOptions = true)
 final class ConvertCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(index = "0", paramLabel = "FROM", description = "Folder of tables, workbook (.xlsx), one table (.csv), or JSON file.")
+    @Parameters(
+            index = "0",
+            paramLabel = "FROM",
+            description = "Folder of tables, workbook (.xlsx), one table (.csv), or JSON file.")
     private Path from = Path.of("");
 
-    @Parameters(index = "1", paramLabel = "TO", description = "Name ending in .json, .xlsx or .csv for one file, else a folder of tables.")
+    @Parameters(
+            index = "1",
+            paramLabel = "TO",
+            description = "Name ending in .json, .xlsx or .csv for one file, else a folder of tables.")
     private Path to = Path.of("");
 
     @Option(names = "--overwrite", description = "May replace what stands at TO.")
@@ -35,7 +42,8 @@ final class ConvertCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Conversion.Outcome outcome = Conversion.convert(from, to, new Conversion.Options(overwrite, selfContained), answering.given(spec.commandLine()));
+        Conversion.Outcome outcome = Conversion.convert(
+                from, to, new Conversion.Options(overwrite, selfContained), answering.given(spec.commandLine()));
         if (outcome instanceof Conversion.Outcome.Written written) {
             written.files().forEach(file -> spec.commandLine().getOut().println(file));
             return ExitStatus.CLEAN;

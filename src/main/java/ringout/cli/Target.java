@@ -62,9 +62,11 @@ enum Target {
         return switch (this) {
             case JSON -> Optional.of(lossless(aircraft, text(name, AircraftJson.of(aircraft))));
             case WORKBOOK -> Optional.of(workbook(aircraft, own, name));
-            case TABLE -> own.size() == 1
-                    ? Optional.of(text(name, SheetCsv.of(own.get(0)))).filter(file -> isLossless(aircraft, file, ""))
-                    : Optional.empty();
+            case TABLE ->
+                own.size() == 1
+                        ? Optional.of(text(name, SheetCsv.of(own.get(0))))
+                                .filter(file -> isLossless(aircraft, file, ""))
+                        : Optional.empty();
             case FOLDER -> Optional.of(folder(aircraft, own));
         };
     }
@@ -86,8 +88,7 @@ enum Target {
                 Map.of(name, XlsxWriter.of(distinct(AircraftTables.sheets(kept.rest(), first, kept.covered()))));
         return isLossless(aircraft, file, "")
                 ? file
-                : lossless(
-                        aircraft, Map.of(name, XlsxWriter.of(AircraftTables.sheets(aircraft, List.of(), Set.of()))));
+                : lossless(aircraft, Map.of(name, XlsxWriter.of(AircraftTables.sheets(aircraft, List.of(), Set.of()))));
     }
 
     /** Worksheets of a workbook have different names of at most 31 letters, told apart without regard to case. */

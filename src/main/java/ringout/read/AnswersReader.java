@@ -18,7 +18,8 @@ import ringout.text.Span;
 
 /** Reads the list of questions that comes back with answers in it, as CSV or as a workbook. Rows without one are left. */
 public final class AnswersReader {
-    private static final Set<String> HEADS = Set.of("file", "sheet", "row", "cell", "about", "question", "may be", "answer");
+    private static final Set<String> HEADS =
+            Set.of("file", "sheet", "row", "cell", "about", "question", "may be", "answer");
 
     private AnswersReader() {}
 
@@ -41,8 +42,7 @@ public final class AnswersReader {
         }
         List<SheetCells> sheets = Workbooks.isWorkbook(file)
                 ? Workbooks.read(file, bytes.content(), problems)
-                : List.of(Sheets.ofText(
-                        file, bytes.content(), cell -> HEADS.contains(fold(cell)), problems));
+                : List.of(Sheets.ofText(file, bytes.content(), cell -> HEADS.contains(fold(cell)), problems));
         Answers answers = Answers.NONE;
         for (SheetCells sheet : sheets) {
             answers = sheet(sheet, answers);

@@ -72,8 +72,7 @@ final class ListReader {
         for (Table table : Table.ALL) {
             known.stream()
                     .filter(one -> one.table().equals(table))
-                    .forEach(one ->
-                            TableReader.read(one.place(), one.sheet(), table, aircraft, problems, intake));
+                    .forEach(one -> TableReader.read(one.place(), one.sheet(), table, aircraft, problems, intake));
         }
         for (SheetCells sheet : sheets) {
             if (sheet.name().equals(Sources.MAIN_FILE)) {
@@ -111,9 +110,8 @@ final class ListReader {
 
     /** What no table holds stands on a worksheet of its own, as text. */
     private void rest(String place, SheetCells sheet, Bag aircraft) {
-        String json = sheet.rows().stream()
-                .map(row -> String.join("", row.texts()))
-                .collect(Collectors.joining("\n"));
+        String json =
+                sheet.rows().stream().map(row -> String.join("", row.texts())).collect(Collectors.joining("\n"));
         byte[] bytes = json.getBytes(java.nio.charset.StandardCharsets.UTF_8);
         Merge.into(aircraft, JsonReader.read(place, bytes, Shape.of(Aircraft.class), problems), problems);
     }

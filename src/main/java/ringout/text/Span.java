@@ -71,7 +71,10 @@ public record Span(String file, int line, int column, String cell) implements Co
             return file.isEmpty() ? "(added by the program)" : file;
         }
         if (!sheet().isEmpty()) {
-            return file + (column == 0 ? ", row " + line : ", cell " + address() + (cell.isEmpty() ? "" : ", `" + cell + "`"));
+            return file
+                    + (column == 0
+                            ? ", row " + line
+                            : ", cell " + address() + (cell.isEmpty() ? "" : ", `" + cell + "`"));
         }
         if (!cell.isEmpty()) {
             return file + " row " + line + ", `" + cell + "`";

@@ -74,7 +74,8 @@ class SpreadsheetsTest {
         assertEquals(3.3, lead(aircraft, "K1", 1).areaMm2().or(0.0));
         assertEquals("PDB-M2", lead(aircraft, "K3", 0).from().text());
         assertEquals(1250.0, lead(aircraft, "K12", 0).lengthMm().or(0.0));
-        assertEquals("power", lead(aircraft, "K1", 0).kind().known().orElseThrow().word());
+        assertEquals(
+                "power", lead(aircraft, "K1", 0).kind().known().orElseThrow().word());
         assertEquals(Origin.ASSUMED, lead(aircraft, "K1", 0).kind().source());
         assertEquals(PinRole.CAN_H, role(aircraft, "FC", "CAN1", "H"));
     }
@@ -114,15 +115,16 @@ class SpreadsheetsTest {
         assertEquals("1203", aircraft.units().get(2).serial().or(""));
         assertEquals("G19", aircraft.units().get(3).serial().or(""));
         assertEquals("2026-03-01", aircraft.record().readings().get(0).date().or(""));
-        List<String> taken =
-                read.assumptions().stream().map(a -> a.at().words() + ": " + a.what()).toList();
+        List<String> taken = read.assumptions().stream()
+                .map(a -> a.at().words() + ": " + a.what())
+                .toList();
         assertTrue(taken.contains("nose.xlsx, sheet Wiring, row 9: this row is hidden, and read like the others"));
         assertTrue(taken.contains("nose.xlsx, sheet Meter: this worksheet is hidden, and read like the others"));
         assertTrue(taken.contains("nose.xlsx, sheet Photos to take: this worksheet is not read"));
         assertTrue(taken.contains(
                 "nose.xlsx, sheet Wiring, cell G13, `To Pin`: 'Total' taken for a total, not for a row"));
-        assertTrue(taken.contains("nose.xlsx, sheet Wiring, cell B9, `From Unit`: N2 taken as straight: pin 1 to pin 1,"
-                + " 2 to 2"));
+        assertTrue(taken.contains(
+                "nose.xlsx, sheet Wiring, cell B9, `From Unit`: N2 taken as straight: pin 1 to pin 1," + " 2 to 2"));
     }
 
     @Test
@@ -146,7 +148,8 @@ class SpreadsheetsTest {
                         "Kabel B6 lead L5 has no `from`"),
                 blocking);
         assertTrue(read.questions().stream()
-                .anyMatch(q -> q.about().equals("FC-CAN1") && q.ask().startsWith("CAN plug CAN1 of FC: which pins are H")));
+                .anyMatch(q ->
+                        q.about().equals("FC-CAN1") && q.ask().startsWith("CAN plug CAN1 of FC: which pins are H")));
     }
 
     @Test
@@ -161,7 +164,9 @@ class SpreadsheetsTest {
         ReadResult read = AircraftReader.read(FOLDER.resolve("bench.xlsx"), given.answers());
         assertEquals(List.of(), read.problems());
         Aircraft aircraft = read.aircraft();
-        assertEquals("1>1 2>2 3>3 4>4", lead(aircraft, "L1", 0).pins().known().orElseThrow().toString());
+        assertEquals(
+                "1>1 2>2 3>3 4>4",
+                lead(aircraft, "L1", 0).pins().known().orElseThrow().toString());
         assertEquals(1250.0, lead(aircraft, "L2", 0).lengthMm().or(0.0));
         assertEquals("LOG-PWR", lead(aircraft, "L3", 0).to().text());
         assertEquals("123000000017", aircraft.units().get(2).serial().or(""));
@@ -230,8 +235,7 @@ class SpreadsheetsTest {
                 Files.readAllBytes(out.resolve("starter.xlsx")), Files.readAllBytes(out.resolve("again.xlsx")));
         ReadResult read = AircraftReader.read(out.resolve("starter.xlsx"));
         assertEquals(List.of(), read.problems());
-        assertEquals(
-                Seal.ofAll(AircraftReader.read(sample).aircraft()), Seal.ofAll(read.aircraft()), "starter");
+        assertEquals(Seal.ofAll(AircraftReader.read(sample).aircraft()), Seal.ofAll(read.aircraft()), "starter");
         same(
                 List.of(sheets(sample.resolve("leads.csv")).get(0)),
                 sheets(out.resolve("starter.xlsx")).stream()
@@ -278,7 +282,8 @@ class SpreadsheetsTest {
     /** The first worksheets of a file hold the same cells in the same rows, hidden ones hidden. */
     private static void same(List<SheetCells> expected, List<SheetCells> found) {
         for (int i = 0; i < expected.size(); i++) {
-            assertEquals(cells(expected.get(i)), cells(found.get(i)), expected.get(i).name());
+            assertEquals(
+                    cells(expected.get(i)), cells(found.get(i)), expected.get(i).name());
         }
     }
 

@@ -28,7 +28,9 @@ class SpanTest {
 
     @Test
     void aCellOfATextFile() {
-        assertEquals("leads.csv row 34, `to`", Span.row("leads.csv", 34).cell(3, "to").words());
+        assertEquals(
+                "leads.csv row 34, `to`",
+                Span.row("leads.csv", 34).cell(3, "to").words());
         assertEquals("C34", Span.row("leads.csv", 34).cell(3, "to").address());
         assertEquals("", Span.row("leads.csv", 34).sheet());
     }

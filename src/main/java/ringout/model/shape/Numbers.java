@@ -11,7 +11,8 @@ final class Numbers {
             Pattern.compile("[+-]?(\\d([\\d ',.]*\\d)?\\.?|[.,]\\d+)([eE][+-]?\\d{1,3}(?![A-Za-z\\d]))?");
 
     /** Inches as a rule shows them: {@code 11 1/2}, {@code 3/4}. */
-    private static final Pattern FRACTION = Pattern.compile("(?:(\\d{1,4})[ -])?(\\d{1,2})/(2|4|8|16|32|64)(?=\\s*(?:in|\"))(.*)");
+    private static final Pattern FRACTION =
+            Pattern.compile("(?:(\\d{1,4})[ -])?(\\d{1,2})/(2|4|8|16|32|64)(?=\\s*(?:in|\"))(.*)");
 
     private Numbers() {}
 

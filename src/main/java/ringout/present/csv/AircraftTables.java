@@ -57,7 +57,8 @@ public final class AircraftTables {
                 sheets.add(sheet(table.name(), SheetText.lines(table, rows)));
             }
         }
-        List<List<String>> text = AircraftJson.of(rest).lines().map(AircraftTables::pieces).toList();
+        List<List<String>> text =
+                AircraftJson.of(rest).lines().map(AircraftTables::pieces).toList();
         sheets.add(sheet("aircraft.json", text));
         return List.copyOf(sheets);
     }

@@ -21,7 +21,9 @@ public final class QuestionsCsv {
                 csv.writeRecord(
                         question.at().workbook(),
                         question.at().sheet(),
-                        question.at().line() == 0 ? "" : Integer.toString(question.at().line()),
+                        question.at().line() == 0
+                                ? ""
+                                : Integer.toString(question.at().line()),
                         question.at().address(),
                         question.about(),
                         question.ask(),

@@ -56,17 +56,17 @@ final class Splitter {
             if (slot.kind() == Slot.Kind.RECORD) {
                 Object left = rest(Shape.of(slot.type()), slot.get(rest), inner, keys);
                 rest = shape.with(rest, slot.name(), left);
-            } else if (slot.kind() == Slot.Kind.RECORDS && isTaken(inner)) {
-                List<?> left = list(BY_PATH.get(inner), Shape.of(slot.type()), (List<?>) slot.get(rest), inner, keys);
+            } else if (slot.kind() == Slot.Kind.RECORDS && taken(inner).isPresent()) {
+                List<?> left =
+                        list(taken(inner).orElseThrow(), Shape.of(slot.type()), (List<?>) slot.get(rest), inner, keys);
                 rest = shape.with(rest, slot.name(), left);
             }
         }
         return Objects.requireNonNull(rest);
     }
 
-    private boolean isTaken(String path) {
-        Table table = BY_PATH.get(path);
-        return table != null && !covered.contains(table.name());
+    private Optional<Table> taken(String path) {
+        return Optional.ofNullable(BY_PATH.get(path)).filter(table -> !covered.contains(table.name()));
     }
 
     private List<?> list(Table table, Shape<?> shape, List<?> list, String path, List<String> keys) {

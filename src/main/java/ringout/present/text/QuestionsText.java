@@ -19,9 +19,11 @@ public final class QuestionsText {
         StringBuilder text = new StringBuilder();
         text.append(count(blocking.size(), "question")).append(" to answer before this is an aircraft\n");
         blocking.forEach(question -> question(text, question));
-        text.append(count(open.size(), "question")).append(" that may stay open (checks that need the answer cannot tell)\n");
+        text.append(count(open.size(), "question"))
+                .append(" that may stay open (checks that need the answer cannot tell)\n");
         open.forEach(question -> question(text, question));
-        text.append(count(assumptions.size(), "assumption")).append(" taken as usual; mend the list where one is wrong\n");
+        text.append(count(assumptions.size(), "assumption"))
+                .append(" taken as usual; mend the list where one is wrong\n");
         assumptions.forEach(taken -> text.append("  ")
                 .append(taken.at().words())
                 .append(": ")
@@ -44,7 +46,8 @@ public final class QuestionsText {
     private static void question(StringBuilder text, Question question) {
         Span at = question.at();
         text.append("  ").append(at.words()).append(": ").append(question.ask());
-        text.append(question.answers().isEmpty() ? "" : " (" + question.answers() + ")").append('\n');
+        text.append(question.answers().isEmpty() ? "" : " (" + question.answers() + ")")
+                .append('\n');
     }
 
     private static String count(int number, String word) {

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -92,7 +93,8 @@ public final class Draft {
             return Optional.empty();
         }
         Optional<EndText> end = EndText.of(text, refs.values());
-        boolean known = end.isPresent() && (!unitsGiven || refs.containsKey(fold(end.get().unit())));
+        boolean known = end.isPresent()
+                && (!unitsGiven || refs.containsKey(fold(end.get().unit())));
         if (end.isEmpty()) {
             intake.ask(new Question(
                     intake.cell(row.at(), field),
@@ -178,7 +180,7 @@ public final class Draft {
     /** What was answered about the plugs of the unit that stands for its type holds for all units of it. */
     private void answered(List<Bag> units) {
         for (Bag unit : units) {
-            for (PlugUse use : uses.get(fold(unit.key())).values()) {
+            for (PlugUse use : plugs(unit.key()).values()) {
                 intake.answers()
                         .subject(units.get(0).key() + "-" + use.name())
                         .flatMap(PinAnswer::of)
@@ -209,7 +211,11 @@ public final class Draft {
     }
 
     private PlugUse use(EndText end) {
-        return uses.get(fold(end.unit())).get(fold(end.plug()));
+        return Objects.requireNonNull(plugs(end.unit()).get(fold(end.plug())));
+    }
+
+    private Map<String, PlugUse> plugs(String unit) {
+        return uses.getOrDefault(fold(unit), Map.of());
     }
 
     /** Units whose names differ by a number only and that are wired alike are of one type. */
@@ -225,10 +231,7 @@ public final class Draft {
     }
 
     private String form(Bag unit) {
-        return uses.getOrDefault(fold(unit.key()), Map.of()).values().stream()
-                .map(PlugUse::form)
-                .sorted()
-                .collect(Collectors.joining(" "));
+        return plugs(unit.key()).values().stream().map(PlugUse::form).sorted().collect(Collectors.joining(" "));
     }
 
     private void type(String name, List<Bag> units) {
@@ -237,7 +240,7 @@ public final class Draft {
         for (Bag unit : units) {
             unit.put(UNIT.slot("type").orElseThrow(), name);
             refsOfType.add(unit.key());
-            uses.getOrDefault(fold(unit.key()), Map.of())
+            plugs(unit.key())
                     .forEach((plug, use) -> plugs.computeIfAbsent(plug, p -> new PlugUse(use.name(), use.at()))
                             .add(use));
         }
@@ -252,7 +255,8 @@ public final class Draft {
     }
 
     private void straight(DraftLead lead, Set<String> drafted) {
-        boolean known = !drafted.contains(fold(lead.from().unit())) && !drafted.contains(fold(lead.to().unit()));
+        boolean known = !drafted.contains(fold(lead.from().unit()))
+                && !drafted.contains(fold(lead.to().unit()));
         if (lead.isWhole() && lead.isEmpty("pins") && !known) {
             intake.assume(
                     intake.cell(lead.at(), lead.isEmpty("pins") ? "from" : "pins"),

@@ -14,8 +14,8 @@ final class PlugQuestion {
         return new Question(
                 use.at(),
                 about,
-                before + kind + use.name() + " of " + about.substring(0, about.length() - use.name().length() - 1)
-                        + named + ": " + what + "?",
+                before + kind + use.name() + " of "
+                        + about.substring(0, about.length() - use.name().length() - 1) + named + ": " + what + "?",
                 "such as " + example + "; or don't know",
                 false);
     }
@@ -30,8 +30,8 @@ final class PlugQuestion {
             case SERIAL, DATA -> "which pin sends (TX), which receives (RX), which is 0V";
             case PULSE -> "which pin is the signal, and does it give (pwm out) or take it (pwm in); which is 0V";
             case I2C -> "which pins are SCL, SDA and 0V";
-            case POWER, POWER_5V, RETURN -> "which pin is supply, and does it take (in) or give (out) or pass it"
-                    + " (through); which is 0V";
+            case POWER, POWER_5V, RETURN ->
+                "which pin is supply, and does it take (in) or give (out) or pass it" + " (through); which is 0V";
             case PHASE -> "which pins are the phases";
             default -> "which pin carries what";
         };

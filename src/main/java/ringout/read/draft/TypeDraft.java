@@ -96,7 +96,8 @@ final class TypeDraft {
     /** The pins the rows name and those of the answer; a name of the rows for which the answer has a number is that pin. */
     private Map<String, Bag> pins(PlugUse use, Bag plug, Optional<PinAnswer> answer) {
         Map<String, String> number = new LinkedHashMap<>();
-        answer.ifPresent(given -> given.names().forEach((pin, word) -> number.putIfAbsent(word.toLowerCase(Locale.ROOT), pin)));
+        answer.ifPresent(given ->
+                given.names().forEach((pin, word) -> number.putIfAbsent(word.toLowerCase(Locale.ROOT), pin)));
         Set<String> all = new LinkedHashSet<>();
         for (String pin : use.pins()) {
             String known = number.getOrDefault(pin.toLowerCase(Locale.ROOT), pin);
@@ -108,8 +109,7 @@ final class TypeDraft {
             Bag bag = new Bag(PIN, use.at());
             bag.put(PIN.slot("number").orElseThrow(), pin);
             String word = use.pins().stream()
-                    .filter(name -> !name.equals(pin)
-                            && pin.equals(number.get(name.toLowerCase(Locale.ROOT))))
+                    .filter(name -> !name.equals(pin) && pin.equals(number.get(name.toLowerCase(Locale.ROOT))))
                     .findFirst()
                     .orElse(use.signal(pin));
             if (!word.isEmpty()) {

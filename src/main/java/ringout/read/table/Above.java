@@ -64,9 +64,8 @@ final class Above {
     /** A wire of the lead above: its unit and plug are left empty, or its number is, between the same two plugs. */
     private void lead(Grid.Row row, List<String> cells, Grid.Row above) {
         for (Column column : columns) {
-            boolean place = column.target() instanceof Column.Target.EndPart part
-                    && part.part() < 2
-                    && pin(part.slot(), cells);
+            boolean place =
+                    column.target() instanceof Column.Target.EndPart part && part.part() < 2 && pin(part.slot(), cells);
             if (place && fill(cells, column, above)) {
                 intake.assume(
                         column.cell(file, row.number()),

@@ -57,7 +57,8 @@ final class Chaff {
                 }
             } else if (!what.equals("heads")) {
                 intake.assume(
-                        Span.row(file, row.number()).cell(row.filled().get(0) + 1, head(row.filled().get(0))),
+                        Span.row(file, row.number())
+                                .cell(row.filled().get(0) + 1, head(row.filled().get(0))),
                         "'" + row.cell(row.filled().get(0)) + "' taken for a " + what + ", not for a row",
                         "no more stands in the row than a " + what + " has");
             }

@@ -12,10 +12,20 @@ import ringout.read.cells.CellText;
  */
 final class Damage {
     private static final Set<String> FREE = Set.of(
-            "note", "what", "title", "reason", "conditions", "measure", "designation", "printedName", "face", "message");
+            "note",
+            "what",
+            "title",
+            "reason",
+            "conditions",
+            "measure",
+            "designation",
+            "printedName",
+            "face",
+            "message");
     private static final Set<String> DAYS = Set.of("date", "asOf", "done", "ends");
 
-    private static final String MONTH = "(jan|feb|m\u00e4r|mar|mrz|avr|apr|mai|may|jun|jul|aug|sep|okt|oct|nov|dez|dec)";
+    private static final String MONTH =
+            "(jan|feb|m\u00e4r|mar|mrz|avr|apr|mai|may|jun|jul|aug|sep|okt|oct|nov|dez|dec)";
     private static final Pattern DAY = Pattern.compile(
             "(?iu)\\d{1,2}[-. ] ?" + MONTH + "\\p{L}*\\.?([-. ]\\d{2,4})?|" + MONTH + "\\p{L}*[-. ]\\d{1,4}"
                     + "|\\d{4}-\\d{2}-\\d{2}([ T]\\d{2}:\\d{2}(:\\d{2})?)?|\\d{1,2}[./]\\d{1,2}[./](19|20)\\d{2}");
@@ -32,10 +42,12 @@ final class Damage {
         if (day || isFree(column) || text.length() > 40) {
             return Optional.empty();
         }
-        if (kind == CellText.Kind.DAY || (!column.isNumber() && DAY.matcher(text).matches())) {
+        if (kind == CellText.Kind.DAY
+                || (!column.isNumber() && DAY.matcher(text).matches())) {
             return Optional.of("the spreadsheet made a day of this: " + text);
         }
-        if (kind == CellText.Kind.CUT || (!column.isNumber() && POWER.matcher(text).matches())) {
+        if (kind == CellText.Kind.CUT
+                || (!column.isNumber() && POWER.matcher(text).matches())) {
             return Optional.of("the spreadsheet cut the last digits of this: " + text);
         }
         return Optional.empty();

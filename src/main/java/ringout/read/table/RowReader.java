@@ -43,7 +43,12 @@ final class RowReader {
             if (parent != null) {
                 Bag bag = added(parent, Span.row(file, row.number()));
                 for (Column column : columns) {
-                    cell(bag, column, texts.get(column.index()), row.kind(column.index()), column.cell(file, row.number()));
+                    cell(
+                            bag,
+                            column,
+                            texts.get(column.index()),
+                            row.kind(column.index()),
+                            column.cell(file, row.number()));
                 }
                 ends(bag, texts);
             }
@@ -156,7 +161,12 @@ final class RowReader {
                 bag.spoil(own.slot());
             }
         } else if (column.target() instanceof Column.Target.Own own) {
-            put(bag, Cells.meant(column, own.slot(), text, bag.shape().slots()), number(column, text, kind), column.unit(), at);
+            put(
+                    bag,
+                    Cells.meant(column, own.slot(), text, bag.shape().slots()),
+                    number(column, text, kind),
+                    column.unit(),
+                    at);
         } else if (column.target() instanceof Column.Target.Inner inner) {
             put(bag.child(inner.outer()), inner.slot(), number(column, text, kind), column.unit(), at);
         } else if (column.target() instanceof Column.Target.PerPort port) {

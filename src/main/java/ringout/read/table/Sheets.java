@@ -30,8 +30,11 @@ public final class Sheets {
 
     /** Every row of a text file, remarks and blank rows too; what cannot be read is told. */
     public static SheetCells ofText(String file, byte[] bytes, Problems problems) {
-        return ofText(file, bytes, cell -> Table.ALL.stream().anyMatch(table -> Heads.of(table)
-                .knows(cell)), problems);
+        return ofText(
+                file,
+                bytes,
+                cell -> Table.ALL.stream().anyMatch(table -> Heads.of(table).knows(cell)),
+                problems);
     }
 
     /**
@@ -51,7 +54,9 @@ public final class Sheets {
         Tidy.Result tidy = Tidy.of(text, separator);
         if (tidy.openQuote() > 0) {
             problems.add(
-                    Span.row(file, tidy.openQuote()), "a quote opens here and never closes", "close it or leave it away");
+                    Span.row(file, tidy.openQuote()),
+                    "a quote opens here and never closes",
+                    "close it or leave it away");
         }
         return new SheetCells(name, false, rows(file, tidy, separator, problems));
     }

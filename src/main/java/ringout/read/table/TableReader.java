@@ -34,8 +34,7 @@ public final class TableReader {
     }
 
     /** Reads the rows of a text file into the aircraft. */
-    public static void read(
-            String file, byte[] bytes, Table table, Bag aircraft, Problems problems, Intake intake) {
+    public static void read(String file, byte[] bytes, Table table, Bag aircraft, Problems problems, Intake intake) {
         Problems telling = new Problems();
         List<Grid.Row> rows =
                 Grid.of(file, bytes, Heads.of(table)::knows, telling).rows();
