@@ -12,7 +12,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import ringout.finding.Report;
-import ringout.finding.Severity;
 import ringout.graph.Circuit;
 import ringout.model.Aircraft;
 import ringout.plan.StagedPlan;
@@ -30,6 +29,7 @@ import ringout.sheet.build.BuildSource;
 import ringout.sheet.document.Document;
 import ringout.sheet.document.RevisionMark;
 import ringout.sheet.document.Table;
+import ringout.sheet.pack.PackSource;
 
 /** {@code plan}: stages of the build, last chances of each lid, and the first power-up. */
 @Command(
@@ -90,18 +90,15 @@ final class PlanCommand implements Callable<Integer> {
         RevisionMark mark = RevisionMark.of(read.get(), circuit.state().name());
         spec.commandLine().getOut().print(PlanText.of(plan, mark.words()));
         int status = plan.rings().isEmpty() ? ExitStatus.CLEAN : ExitStatus.FINDINGS;
-        return folder.map(into -> write(into, new BuildSource(plan, mark, grave(circuit)), status))
+        return folder.map(into -> write(into, source(circuit, plan), status))
                 .orElse(status);
     }
 
-    /** What forbids to power or to fly: no sheet offers a line to sign on while any of it is open. */
-    private List<String> grave(Circuit circuit) {
+    /** The sheets with what forbids to power or to fly: none offers a line to sign on while any of it is open. */
+    private BuildSource source(Circuit circuit, StagedPlan plan) {
         Report report = question.review(List.of(circuit));
-        return report.headlines().stream()
-                .filter(headline -> headline.finding().severity().atLeast(Severity.S2))
-                .map(headline -> headline.finding().severity() + " "
-                        + headline.finding().code() + " " + headline.finding().title())
-                .toList();
+        PackSource pack = PackSource.of(List.of(circuit), report, question.today());
+        return new BuildSource(plan, pack.mark(), pack.grave());
     }
 
     private int write(Path into, BuildSource source, int status) {

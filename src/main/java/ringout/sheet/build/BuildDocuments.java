@@ -23,16 +23,11 @@ public final class BuildDocuments {
                             .forEach(all::add));
         }
         lids.stream().filter(sheet -> !all.contains(sheet)).forEach(all::add);
-        all.add(PowerUpSheet.of(from));
+        all.add(PowerUpDocument.of(from.plan().powerUp(), from.mark(), from.signOff()));
         List<Document> numbered = new ArrayList<>();
         for (int i = 0; i < all.size(); i++) {
             numbered.add(all.get(i).numbered(i + 1, all.size()));
         }
         return List.copyOf(numbered);
-    }
-
-    /** {@return the sheet of the first power-up alone} */
-    public static Document powerUp(BuildSource from) {
-        return PowerUpSheet.of(from);
     }
 }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import ringout.graph.Circuit;
+import ringout.plan.power.PowerUps;
+import ringout.sheet.build.PowerUpDocument;
 import ringout.sheet.Cautions;
 import ringout.sheet.document.Document;
 import ringout.sheet.document.Figure;
@@ -32,7 +34,7 @@ public final class Pack {
         others.add(RingOut.of(from));
         others.add(ShortSheet.of(from));
         others.add(AsFitted.of(from));
-        others.add(PowerUpSheet.of(from));
+        others.add(PowerUpDocument.of(PowerUps.of(from.circuit()), from.mark(), from.signOff()));
         drawings(from, "motor-map", "Map of motors and surfaces", plates.maps()).ifPresent(others::add);
         others.add(MotorSheet.of(from));
         others.add(Configuration.of(from));

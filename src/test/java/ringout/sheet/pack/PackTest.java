@@ -218,17 +218,20 @@ class PackTest {
     /** Idle currents of the staged power-up, worked out by hand from the tables of loads: 0.53, 0.63 and 1.93 A. */
     @Test
     void thePowerUpSheetReadsTheOperatingPointOfEachStage() {
-        Document sheet = PowerUpSheet.of(source(SmallAircraft.sample("linewarden")));
-        List<String> amps = List.of("0.53 A", "0.63 A", "1.93 A");
+        Document sheet = Pack.of(source(SmallAircraft.sample("linewarden")), List.of(), Optional.empty()).stream()
+                .filter(document -> document.kind().equals("power-up"))
+                .findFirst()
+                .orElseThrow();
+        List<String> amps = List.of("0.53", "0.63", "1.93");
         for (int i = 0; i < amps.size(); i++) {
-            Table stage = table(sheet, "power-up-u" + (i + 1));
+            Table stage = table(sheet, "power-u" + (i + 1));
             assertTrue(
-                    rows(stage, "at", "expect").contains(List.of("current of the supply", amps.get(i))),
+                    rows(stage, "where", "expect", "unit").contains(List.of("current of the supply", amps.get(i), "A")),
                     stage.rows().toString());
         }
         assertEquals(
                 "BAT2-POS",
-                table(sheet, "pack-plugs").rows().get(3).cells().get(1).split("[ ,]+")[1]);
+                table(sheet, "plug-order").rows().get(3).cells().get(1).split("[ ,]+")[1]);
     }
 
     @Test

@@ -15,37 +15,50 @@ import ringout.sheet.document.Column;
 import ringout.sheet.document.Document;
 import ringout.sheet.document.KeyValues;
 import ringout.sheet.document.Paragraph;
+import ringout.sheet.document.RevisionMark;
 import ringout.sheet.document.Row;
 import ringout.sheet.document.Section;
+import ringout.sheet.document.SignOff;
 import ringout.sheet.document.Table;
 import ringout.sheet.document.TableBuilder;
 
 /** The sheet of the first power-up: a section a stage, with what must be read and when to switch off. */
-final class PowerUpSheet {
-    private static final double READING_MM = 18;
+public final class PowerUpDocument {
+    private static final double READING_MM = 20;
+    private static final double INITIALS_MM = 14;
 
     private final PowerUp powerUp;
 
-    private PowerUpSheet(PowerUp powerUp) {
+    private PowerUpDocument(PowerUp powerUp) {
         this.powerUp = powerUp;
     }
 
-    static Document of(BuildSource from) {
-        PowerUpSheet sheet = new PowerUpSheet(from.plan().powerUp());
+    /**
+     * {@return the sheet}
+     *
+     * @param powerUp what it tells
+     * @param mark on every page
+     * @param signOff where it is signed
+     */
+    public static Document of(PowerUp powerUp, RevisionMark mark, SignOff signOff) {
+        PowerUpDocument sheet = new PowerUpDocument(powerUp);
         List<Section> sections = new ArrayList<>();
         List<Block> first = new ArrayList<>(List.of(new Caution(BuildCautions.POWER)));
-        sheet.powerUp.open().forEach(words -> first.add(new Paragraph(words)));
+        first.add(
+                new Paragraph(
+                        "Ring-out, short and as-fitted sheets are signed first. A stage is left only when all its readings are in their"
+                                + " bands: a reading outside is a fault to find, not a figure to note. Every volt and ampere is computed for the"
+                                + " circuit of its stage from the list, with a bench supply in place of the packs where one is named, units at"
+                                + " rest, conductors at 20 degC. Not in them: inrush, current limits of regulators, what signal contacts draw."));
+        powerUp.open().forEach(words -> first.add(new Paragraph(words)));
         sections.add(new Section("Before any power", first));
-        sheet.powerUp.stages().forEach(stage -> sections.add(sheet.section(stage)));
-        sections.add(
-                new Section(
-                        "Not in these numbers",
-                        List.of(
-                                new Paragraph(
-                                        "Every volt and ampere is computed for the circuit of its stage from the list, with a bench supply in place of the"
-                                                + " packs where one is named, all units at rest, conductors at 20 degC. Not in them: inrush, current limits of"
-                                                + " regulators, what signal contacts draw, faults. A reading inside its band proves that much and no more."))));
-        return from.sheet("power-up", "First power-up", Cautions.FOOT_POWER, sections);
+        powerUp.stages().forEach(stage -> sections.add(sheet.section(stage)));
+        if (powerUp.stages().isEmpty() && !powerUp.plugs().making().isEmpty()) {
+            sections.add(new Section("Pack plugs", sheet.plugs()));
+        }
+        sections.add(new Section("", List.of(signOff)));
+        return new Document(
+                "power-up", "First power-up", mark, 1, 1, Document.Form.PORTRAIT, Cautions.FOOT_POWER, sections);
     }
 
     private Section section(PowerStage stage) {
@@ -53,12 +66,7 @@ final class PowerUpSheet {
         BuildCautions.before(stage.kind()).ifPresent(lines -> blocks.add(new Caution(lines)));
         blocks.add(new KeyValues(facts(stage)));
         if (stage.kind() == PowerStage.Kind.PACKS) {
-            blocks.add(plugs(powerUp.plugs()));
-            blocks.add(new Paragraph("Broken the other way round: "
-                    + String.join(", ", powerUp.plugs().broken())
-                    + "; then wait until rails are below 5 V, a light that is out proves nothing."));
-            powerUp.plugs().cannotTell().forEach(words -> blocks.add(new Paragraph("Cannot tell " + words + ".")));
-            powerUp.plugs().disagrees().forEach(words -> blocks.add(new Paragraph("Mind: " + words + ".")));
+            blocks.addAll(plugs());
         }
         blocks.add(readings(stage));
         boolean live = stage.kind() != PowerStage.Kind.OHMS;
@@ -112,15 +120,25 @@ final class PowerUpSheet {
         };
     }
 
-    private static Table plugs(PlugOrder order) {
+    private List<Block> plugs() {
+        PlugOrder order = powerUp.plugs();
         TableBuilder table = Table.named(
-                "plug-order", Column.number("#", ""), Column.text("pack plugs, in this order"), Column.tick("done"));
+                "plug-order",
+                Column.number("#", ""),
+                Column.text("pack plugs, made in this order, broken from the last line up"),
+                Column.tick("made"),
+                Column.tick("broken"));
         int line = 1;
         for (PlugOrder.Act act : order.making()) {
             boolean last = act instanceof PlugOrder.Make make && make.suppressed();
-            table.row(last ? Row.Kind.GRAVE : Row.Kind.LINE, String.valueOf(line++), act.words(), "");
+            table.row(last ? Row.Kind.GRAVE : Row.Kind.LINE, String.valueOf(line++), act.words(), "", "");
         }
-        return table.table();
+        List<Block> blocks = new ArrayList<>(List.of(table.table()));
+        blocks.add(new Paragraph("Broken: " + String.join(", ", order.broken())
+                + "; then wait until rails are below 5 V, a light that is out proves nothing."));
+        order.cannotTell().forEach(words -> blocks.add(new Paragraph("Cannot tell " + words + ".")));
+        order.disagrees().forEach(words -> blocks.add(new Paragraph("Mind: " + words + ".")));
+        return blocks;
     }
 
     private static Table readings(PowerStage stage) {
@@ -133,7 +151,7 @@ final class PowerUpSheet {
                 Column.text("unit"),
                 Column.text("band"),
                 Column.writeIn("reading", "", READING_MM),
-                Column.tick("in band"));
+                Column.writeIn("initials", "", INITIALS_MM));
         for (Expected expected : stage.readings()) {
             if (expected instanceof Expected.Reading read) {
                 table.row(
