@@ -90,8 +90,7 @@ final class PlanCommand implements Callable<Integer> {
         RevisionMark mark = RevisionMark.of(read.get(), circuit.state().name());
         spec.commandLine().getOut().print(PlanText.of(plan, mark.words()));
         int status = plan.rings().isEmpty() ? ExitStatus.CLEAN : ExitStatus.FINDINGS;
-        return folder.map(into -> write(into, source(circuit, plan), status))
-                .orElse(status);
+        return folder.map(into -> write(into, source(circuit, plan), status)).orElse(status);
     }
 
     /** The sheets with what forbids to power or to fly: none offers a line to sign on while any of it is open. */

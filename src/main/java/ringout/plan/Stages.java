@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import ringout.graph.order.Before;
+import ringout.graph.order.StepKind;
 import ringout.plan.order.Moving;
 import ringout.plan.order.Place;
 import ringout.plan.order.SetupOrder;
@@ -25,6 +26,7 @@ final class Stages {
     private final TaskNet net;
     private final List<List<Integer>> needs = new ArrayList<>();
     private final Map<String, Integer> zones = new LinkedHashMap<>();
+    private Place at = Place.START;
 
     private Stages(TaskNet net, List<Before> links) {
         this.net = net;
@@ -82,31 +84,35 @@ final class Stages {
                 .boxed()
                 .sorted(Comparator.comparingInt(
                                 (Integer task) -> net.tasks().get(task).turn())
+                        .thenComparing(task -> net.tasks().get(task).kind() == StepKind.PHOTO)
                         .thenComparing(Comparator.naturalOrder()))
                 .toList();
         List<Place> places =
                 tasks.stream().map(task -> place(net.tasks().get(task))).toList();
         Work work = Work.of(places);
-        Map<Integer, Integer> at = new LinkedHashMap<>();
+        Map<Integer, Integer> numbers = new LinkedHashMap<>();
         for (int i = 0; i < tasks.size(); i++) {
-            at.put(tasks.get(i), i);
+            numbers.put(tasks.get(i), i);
         }
         for (int i = 0; i < tasks.size(); i++) {
             for (int need : needs.get(tasks.get(i))) {
                 if (wanted.get(need)) {
-                    work.before(at.getOrDefault(need, i), i);
+                    work.before(numbers.getOrDefault(need, i), i);
                 }
             }
         }
-        List<Integer> order = SetupOrder.of(work, Moving.USUAL);
+        Place before = at;
+        List<Integer> order = SetupOrder.of(work, Moving.USUAL, before);
         List<Integer> plain = work.plain();
+        at = work.end(order, before);
         return new Stage(
                 number,
                 hold.stage(),
                 hold,
                 order.stream().map(tasks::get).toList(),
-                work.minutes(order, Moving.USUAL),
-                work.minutes(plain, Moving.USUAL));
+                before.side(),
+                work.minutes(order, Moving.USUAL, before),
+                work.minutes(plain, Moving.USUAL, before));
     }
 
     private Place place(Task task) {

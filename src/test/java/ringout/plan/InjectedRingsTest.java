@@ -32,7 +32,9 @@ class InjectedRingsTest {
     private static Aircraft waiting(Aircraft clean, int step, int later) {
         Shape<Step> shape = Shape.of(Step.class);
         List<Step> steps = new ArrayList<>(clean.record().steps());
-        steps.set(step, shape.with(steps.get(step), "after", List.of(steps.get(later).id())));
+        steps.set(
+                step,
+                shape.with(steps.get(step), "after", List.of(steps.get(later).id())));
         AsBuilt record = Shape.of(AsBuilt.class).with(clean.record(), "steps", List.copyOf(steps));
         return Shape.of(Aircraft.class).with(clean, "record", record);
     }
@@ -57,7 +59,8 @@ class InjectedRingsTest {
         for (int round = 0; round < ROUNDS; round++) {
             int step = chance.nextInt(count - 1);
             int later = step + 1 + chance.nextInt(count - step - 1);
-            Circuit circuit = Circuit.all(Wiring.of(waiting(clean, step, later))).get(0);
+            Circuit circuit =
+                    Circuit.all(Wiring.of(waiting(clean, step, later))).get(0);
             TaskNet net = TaskNet.of(circuit, powerUp);
             Rings rings = new Rings(net);
             String told = "step " + step + " after " + later;

@@ -11,7 +11,7 @@ public record Place(int zone, Side side) {
     public static final int ANYWHERE = -1;
 
     /** At no zone yet, the aircraft on its legs. */
-    static final Place START = new Place(-2, Side.UPRIGHT);
+    public static final Place START = new Place(-2, Side.UPRIGHT);
 
     /** {@return where one stands when a task of this place is begun coming from there} */
     Place from(Place now) {

@@ -23,19 +23,22 @@ public final class SetupOrder {
 
     private final Work work;
     private final Moving moving;
+    private final Place from;
 
-    private SetupOrder(Work work, Moving moving) {
+    private SetupOrder(Work work, Moving moving, Place from) {
         this.work = work;
         this.moving = moving;
+        this.from = from;
     }
 
     /**
      * {@return the tasks in the order found, each after all it needs}
      *
+     * @param from where one stands before
      * @throws IllegalArgumentException when tasks wait for each other in a ring
      */
-    public static List<Integer> of(Work work, Moving moving) {
-        return new SetupOrder(work, moving).search();
+    public static List<Integer> of(Work work, Moving moving, Place from) {
+        return new SetupOrder(work, moving, from).search();
     }
 
     /** A way so far: what is done, where one stands, and how it came to that. */
@@ -48,7 +51,7 @@ public final class SetupOrder {
             .thenComparing(way -> -way.tasks().size());
 
     private List<Integer> search() {
-        List<Way> beam = List.of(settle(new BitSet(), Place.START, 0, List.of()));
+        List<Way> beam = List.of(settle(new BitSet(), from, 0, List.of()));
         List<Way> ended = new ArrayList<>();
         while (!beam.isEmpty()) {
             Map<Now, Way> next = new HashMap<>();

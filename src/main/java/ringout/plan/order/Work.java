@@ -64,15 +64,24 @@ public final class Work {
         return order;
     }
 
-    /** {@return the minutes of walking and turning of an order of all tasks} */
-    public double minutes(List<Integer> order, Moving moving) {
+    /** {@return the minutes of walking and turning of an order of all tasks, coming from a place} */
+    public double minutes(List<Integer> order, Moving moving, Place from) {
         double sum = 0;
-        Place at = Place.START;
+        Place at = from;
         for (int task : order) {
             Place next = place(task).from(at);
             sum += moving.minutes(at, next);
             at = next;
         }
         return sum;
+    }
+
+    /** {@return where one stands, and how the aircraft lies, after an order of tasks} */
+    public Place end(List<Integer> order, Place from) {
+        Place at = from;
+        for (int task : order) {
+            at = place(task).from(at);
+        }
+        return at;
     }
 }

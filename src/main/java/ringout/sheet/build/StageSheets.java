@@ -81,7 +81,7 @@ final class StageSheets {
                         Column.tick("done"),
                         Column.tick("seen"))
                 .by("zone");
-        Side lies = Side.UPRIGHT;
+        Side lies = stage.lies();
         String zone = "";
         boolean first = true;
         int line = 1;
@@ -95,7 +95,7 @@ final class StageSheets {
             if (task.side() != Side.EITHER && task.side() != lies) {
                 lies = task.side();
                 String how = lies == Side.BELLY_UP ? "turn the aircraft belly up" : "turn the aircraft on its legs";
-                table.row(Row.Kind.GRAVE, "", how + ", two people, packs out", "", "", "");
+                table.row(Row.Kind.GRAVE, "", how + ", two people, no pack plugged", "", "", "");
             }
             table.row(
                     task.kind() == StepKind.SIGN || task.kind() == StepKind.CLOSE ? Row.Kind.GRAVE : Row.Kind.LINE,

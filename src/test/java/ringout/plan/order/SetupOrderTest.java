@@ -94,15 +94,15 @@ class SetupOrderTest {
         double plain = 0;
         for (int round = 0; round < ROUNDS; round++) {
             Plan plan = random(chance, tasks, turning);
-            List<Integer> order = SetupOrder.of(plan.work(), moving);
+            List<Integer> order = SetupOrder.of(plan.work(), moving, Place.START);
             isAnOrder(plan, order);
             double least = optimum(plan.work(), moving);
-            double minutes = plan.work().minutes(order, moving);
+            double minutes = plan.work().minutes(order, moving, Place.START);
             assertTrue(minutes >= least - 1e-9, minutes + " below the optimum " + least);
             found += minutes / least;
             List<Integer> topological = topological(plan);
             isAnOrder(plan, topological);
-            plain += plan.work().minutes(topological, moving) / least;
+            plain += plan.work().minutes(topological, moving, Place.START) / least;
         }
         assertTrue(plain / ROUNDS > 1.3, "random work too easy to tell anything: " + plain / ROUNDS);
         return found / ROUNDS;
@@ -127,9 +127,9 @@ class SetupOrderTest {
         int rounds = 10;
         for (int round = 0; round < rounds; round++) {
             Plan plan = random(chance, 20, false);
-            List<Integer> order = SetupOrder.of(plan.work(), Moving.COUNTED);
+            List<Integer> order = SetupOrder.of(plan.work(), Moving.COUNTED, Place.START);
             isAnOrder(plan, order);
-            found += plan.work().minutes(order, Moving.COUNTED) / optimum(plan.work(), Moving.COUNTED);
+            found += plan.work().minutes(order, Moving.COUNTED, Place.START) / optimum(plan.work(), Moving.COUNTED);
         }
         assertTrue(found / rounds <= 1.05, "mean " + found / rounds);
     }
@@ -142,8 +142,8 @@ class SetupOrderTest {
                 new Place(0, Side.BELLY_UP),
                 new Place(0, Side.UPRIGHT),
                 new Place(0, Side.EITHER)));
-        List<Integer> order = SetupOrder.of(work, Moving.USUAL);
-        assertEquals(3.5, work.minutes(order, Moving.USUAL));
+        List<Integer> order = SetupOrder.of(work, Moving.USUAL, Place.START);
+        assertEquals(3.5, work.minutes(order, Moving.USUAL, Place.START));
         assertEquals(List.of(0, 2, 3, 1), order);
     }
 
@@ -151,6 +151,6 @@ class SetupOrderTest {
     void refusesARing() {
         Work ring = Work.of(List.of(new Place(0, Side.EITHER), new Place(1, Side.EITHER)));
         ring.before(0, 1).before(1, 0);
-        assertThrows(IllegalArgumentException.class, () -> SetupOrder.of(ring, Moving.USUAL));
+        assertThrows(IllegalArgumentException.class, () -> SetupOrder.of(ring, Moving.USUAL, Place.START));
     }
 }

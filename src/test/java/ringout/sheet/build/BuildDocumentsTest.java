@@ -99,11 +99,18 @@ class BuildDocumentsTest {
     void eachLineOfAStageHasABoxAndTurningOverIsALine() {
         Table table = table(document(documents(List.of()), "stage-2"), "stage-2");
         List<String> lines = table.cells("do");
-        int turn = lines.indexOf("turn the aircraft belly up, two people, packs out");
+        int turn = lines.indexOf("turn the aircraft belly up, two people, no pack plugged");
         assertTrue(turn >= 0 && turn < lines.indexOf("make W11 at PDB-K1P"), lines.toString());
         assertEquals("close lower lid", lines.get(lines.size() - 1));
         assertEquals("2.2", table.cells("step").get(lines.indexOf("make W11 at PDB-K1P")));
         assertTrue(table.column("done") > 0);
+        List<String> plate =
+                table(document(documents(List.of()), "stage-4"), "stage-4").cells("do");
+        assertTrue(
+                plate.indexOf("photo PDB, every plug") > plate.indexOf("check PDB-T4: latched, tug W77, ring it out"),
+                "a photo shows what was proved");
+        int back = plate.indexOf("turn the aircraft on its legs, two people, no pack plugged");
+        assertTrue(back >= 0 && plate.indexOf("thread W65 through the hole \"top plate\"") > back, plate.toString());
     }
 
     /** What the sheet prints is the operating point of that stage, rounded. */
