@@ -149,6 +149,23 @@ class StagedPlanTest {
     }
 
     @Test
+    void aNameUnderALidThatMeansNothingIsAskedFor() {
+        Aircraft clean = sample("linewarden");
+        Shape<Cover> shape = Shape.of(Cover.class);
+        List<Cover> covers = clean.airframe().covers().stream()
+                .map(cover -> cover.name().equals("lower lid")
+                        ? shape.with(cover, "hides", List.of("PDB-K1P", "PDB-K9"))
+                        : shape.with(cover, "hides", List.of()))
+                .toList();
+        Airframe airframe = Shape.of(Airframe.class).with(clean.airframe(), "covers", covers);
+        StagedPlan plan = of(Shape.of(Aircraft.class).with(clean, "airframe", airframe));
+        List<String> open = plan.lastChances().stream().flatMap(lid -> lid.open().stream()).toList();
+        assertEquals(2, open.size(), open.toString());
+        assertTrue(open.stream().anyMatch(words -> words.startsWith("what is meant by PDB-K9 under the lower lid")));
+        assertTrue(open.contains("what lies under the top plate"));
+    }
+
+    @Test
     void thePlanPutsLessAtStakeThanTheProcedure() {
         StagedPlan plan = of(sample("linewarden"));
         assertTrue(plan.exposure().after() < plan.exposure().before());

@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
  * @param untold lids on the way whose minutes are not told
  * @param joints plugs and joints, in the order of the list
  * @param settings what is set by hand on units under it, in words
+ * @param open what is not known of it, so that the list may be short: in words, each a thing to be told
  */
 public record LastChance(
         String cover,
@@ -19,7 +20,8 @@ public record LastChance(
         OptionalDouble openMinutes,
         List<String> untold,
         List<Joint> joints,
-        List<String> settings) {
+        List<String> settings,
+        List<String> open) {
     /**
      * A plug or joint.
      *

@@ -77,7 +77,18 @@ public final class Lateness {
                 covers.minutes(cover),
                 covers.withoutMinutes(cover),
                 joints,
-                settings(cover));
+                settings(cover),
+                open(cover));
+    }
+
+    /** What the list says of a lid that means nothing aboard, or does not say at all. */
+    private List<String> open(int cover) {
+        if (covers.all().get(cover).hides().isEmpty()) {
+            return List.of("what lies under the " + covers.name(cover));
+        }
+        return covers.strange(cover).stream()
+                .map(name -> "what is meant by " + name + " under the " + covers.name(cover) + "; nothing aboard has that name")
+                .toList();
     }
 
     private LastChance.Joint joint(HiddenJoint joint) {

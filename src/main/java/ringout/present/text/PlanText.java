@@ -104,6 +104,7 @@ public final class PlanText {
         if (!lid.settings().isEmpty()) {
             line("by hand", String.join(", ", lid.settings()));
         }
+        lid.open().forEach(words -> line("cannot tell", "needs " + words));
     }
 
     private void stake() {
@@ -117,6 +118,9 @@ public final class PlanText {
                         plan.exposure().before(),
                         plan.exposure().after(),
                         plan.exposure().terms().size()));
+        if (plan.lastChances().isEmpty()) {
+            line("cannot tell", "needs the lids and what lies under each: none is listed, so nothing counts as hidden");
+        }
         if (!plan.exposure().untold().isEmpty()) {
             line(
                     "",

@@ -28,7 +28,7 @@ final class LastChanceSheets {
     static List<Document> of(BuildSource from) {
         LastChanceSheets sheets = new LastChanceSheets(from);
         return from.plan().lastChances().stream()
-                .filter(lid -> !lid.joints().isEmpty() || !lid.settings().isEmpty())
+                .filter(lid -> !lid.joints().isEmpty() || !lid.settings().isEmpty() || !lid.open().isEmpty())
                 .map(sheets::sheet)
                 .toList();
     }
@@ -44,6 +44,7 @@ final class LastChanceSheets {
                         lid.openMinutes().isPresent()
                                 ? Words.whole(lid.openMinutes().getAsDouble()) + " min"
                                 : "cannot tell: needs the minutes of " + String.join(", ", lid.untold())))));
+        lid.open().forEach(words -> blocks.add(new Paragraph("Cannot tell: needs " + words + ".")));
         blocks.add(joints(lid));
         if (!lid.settings().isEmpty()) {
             TableBuilder settings = Table.named(

@@ -163,6 +163,12 @@ final class PlanSheet {
                 exposure.before(),
                 procedure ? "in the procedure as written" : "with all tests after the lids",
                 exposure.after())));
+        plan.lastChances().forEach(lid -> lid.open()
+                .forEach(words -> blocks.add(new Paragraph("Cannot tell: needs " + words + "."))));
+        if (plan.lastChances().isEmpty()) {
+            blocks.add(new Paragraph("Cannot tell: needs the lids and what lies under each. None is listed, so nothing counts as"
+                    + " hidden."));
+        }
         if (!exposure.untold().isEmpty()) {
             blocks.add(new Paragraph(
                     "Not in these sums, cannot tell: needs the minutes of " + String.join(", ", exposure.untold())
