@@ -8,7 +8,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jgrapht.graph.DefaultEdge;
 import org.jgrapht.graph.DirectedMultigraph;
 import org.jgrapht.traverse.TopologicalOrderIterator;
@@ -31,8 +33,16 @@ import ringout.read.AircraftReader;
 
 /** The plans of the samples, held against what a technician expects of them and against JGraphT's topological order. */
 class StagedPlanTest {
+    private static final Map<String, Aircraft> SAMPLES = new ConcurrentHashMap<>();
+    private static final Map<String, StagedPlan> PLANS = new ConcurrentHashMap<>();
+
     private static Aircraft sample(String name) {
-        return AircraftReader.read(Path.of("samples", name)).aircraft();
+        return SAMPLES.computeIfAbsent(
+                name, key -> AircraftReader.read(Path.of("samples", key)).aircraft());
+    }
+
+    private static StagedPlan planned(String name) {
+        return PLANS.computeIfAbsent(name, key -> of(sample(key)));
     }
 
     private static StagedPlan of(Aircraft aircraft) {
@@ -67,7 +77,7 @@ class StagedPlanTest {
     @ParameterizedTest
     @ValueSource(strings = {"linewarden", "dewmaker", "starter"})
     void everyTaskIsDoneOnceAndAfterAllItNeeds(String name) {
-        StagedPlan plan = of(sample(name));
+        StagedPlan plan = planned(name);
         assertEquals(List.of(), plan.rings());
         List<Integer> order = plan.order();
         assertEquals(plan.net().tasks().size(), order.size());
@@ -95,7 +105,7 @@ class StagedPlanTest {
 
     @Test
     void linewardenHoldsInTheirOrder() {
-        StagedPlan plan = of(sample("linewarden"));
+        StagedPlan plan = planned("linewarden");
         assertEquals(List.of("H1", "H2", "H3", "H4", "hold: before first power", "H5", "H6", "H7"), signs(plan));
         assertEquals("lower lid", plan.task(plan.stages().get(1).hold().then()).what());
         assertEquals("top plate", plan.task(plan.stages().get(3).hold().then()).what());
@@ -103,7 +113,7 @@ class StagedPlanTest {
 
     @Test
     void linewardenClampBarsComeBeforeTheLowerLid() {
-        StagedPlan plan = of(sample("linewarden"));
+        StagedPlan plan = planned("linewarden");
         int lid = find(plan, StepKind.CLOSE, "lower lid");
         for (String lead : List.of("W11", "W12", "W13", "W14", "W15", "W16")) {
             assertTrue(isBefore(plan, find(plan, StepKind.MAKE, lead + " at PDB-K"), lid), lead);
@@ -119,7 +129,7 @@ class StagedPlanTest {
     /** Six clamps and nothing else; 13 min and the top plate's 12 over it, a test of its own and one of the leads through the plate. */
     @Test
     void theLowerLidIsTheLastChanceOfSixClamps() {
-        StagedPlan plan = of(sample("linewarden"));
+        StagedPlan plan = planned("linewarden");
         LastChance lid = plan.lastChances().get(0);
         assertEquals("lower lid", lid.cover());
         assertEquals(2, lid.stage());
@@ -134,7 +144,7 @@ class StagedPlanTest {
 
     @Test
     void theTopPlateHidesASwitchAndJointsNothingElseShows() {
-        LastChance plate = of(sample("linewarden")).lastChances().get(1);
+        LastChance plate = planned("linewarden").lastChances().get(1);
         assertEquals(List.of("terminator switch of CAN2 on LOG"), plate.settings());
         LastChance.Joint inside = plate.joints().stream()
                 .filter(joint -> joint.name().equals("IMU-C2"))
@@ -167,7 +177,7 @@ class StagedPlanTest {
 
     @Test
     void thePlanPutsLessAtStakeThanTheProcedure() {
-        StagedPlan plan = of(sample("linewarden"));
+        StagedPlan plan = planned("linewarden");
         assertTrue(plan.exposure().after() < plan.exposure().before());
         assertTrue(plan.exposure().terms().stream().allMatch(term -> term.provedAsPlanned()));
         StagedPlan bare = of(withSteps(sample("linewarden"), List.of()));
@@ -212,7 +222,7 @@ class StagedPlanTest {
 
     @Test
     void packsAreComparedBeforeTheSecondIsPlugged() {
-        StagedPlan plan = of(sample("dewmaker"));
+        StagedPlan plan = planned("dewmaker");
         int compare = find(plan, StepKind.CHECK, "measure PKA and PKB");
         assertEquals("7.2", plan.task(compare).step());
         assertTrue(isBefore(plan, compare, find(plan, StepKind.MAKE, "W04 at PKB-POS")));
