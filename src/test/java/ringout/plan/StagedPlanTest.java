@@ -169,7 +169,8 @@ class StagedPlanTest {
                 .toList();
         Airframe airframe = Shape.of(Airframe.class).with(clean.airframe(), "covers", covers);
         StagedPlan plan = of(Shape.of(Aircraft.class).with(clean, "airframe", airframe));
-        List<String> open = plan.lastChances().stream().flatMap(lid -> lid.open().stream()).toList();
+        List<String> open =
+                plan.lastChances().stream().flatMap(lid -> lid.open().stream()).toList();
         assertEquals(2, open.size(), open.toString());
         assertTrue(open.stream().anyMatch(words -> words.startsWith("what is meant by PDB-K9 under the lower lid")));
         assertTrue(open.contains("what lies under the top plate"));

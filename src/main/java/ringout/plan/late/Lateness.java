@@ -87,7 +87,8 @@ public final class Lateness {
             return List.of("what lies under the " + covers.name(cover));
         }
         return covers.strange(cover).stream()
-                .map(name -> "what is meant by " + name + " under the " + covers.name(cover) + "; nothing aboard has that name")
+                .map(name -> "what is meant by " + name + " under the " + covers.name(cover)
+                        + "; nothing aboard has that name")
                 .toList();
     }
 

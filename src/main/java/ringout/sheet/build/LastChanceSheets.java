@@ -28,7 +28,9 @@ final class LastChanceSheets {
     static List<Document> of(BuildSource from) {
         LastChanceSheets sheets = new LastChanceSheets(from);
         return from.plan().lastChances().stream()
-                .filter(lid -> !lid.joints().isEmpty() || !lid.settings().isEmpty() || !lid.open().isEmpty())
+                .filter(lid -> !lid.joints().isEmpty()
+                        || !lid.settings().isEmpty()
+                        || !lid.open().isEmpty())
                 .map(sheets::sheet)
                 .toList();
     }

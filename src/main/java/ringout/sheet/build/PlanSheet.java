@@ -163,11 +163,13 @@ final class PlanSheet {
                 exposure.before(),
                 procedure ? "in the procedure as written" : "with all tests after the lids",
                 exposure.after())));
-        plan.lastChances().forEach(lid -> lid.open()
-                .forEach(words -> blocks.add(new Paragraph("Cannot tell: needs " + words + "."))));
+        plan.lastChances()
+                .forEach(lid ->
+                        lid.open().forEach(words -> blocks.add(new Paragraph("Cannot tell: needs " + words + "."))));
         if (plan.lastChances().isEmpty()) {
-            blocks.add(new Paragraph("Cannot tell: needs the lids and what lies under each. None is listed, so nothing counts as"
-                    + " hidden."));
+            blocks.add(new Paragraph(
+                    "Cannot tell: needs the lids and what lies under each. None is listed, so nothing counts as"
+                            + " hidden."));
         }
         if (!exposure.untold().isEmpty()) {
             blocks.add(new Paragraph(

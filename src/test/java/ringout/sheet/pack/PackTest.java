@@ -218,7 +218,7 @@ class PackTest {
     /** Idle currents of the staged power-up, worked out by hand from the tables of loads: 0.53, 0.63 and 1.93 A. */
     @Test
     void thePowerUpSheetReadsTheOperatingPointOfEachStage() {
-        Document sheet = Pack.of(source(SmallAircraft.sample("linewarden")), List.of(), Optional.empty()).stream()
+        Document sheet = Pack.of(source(SmallAircraft.sample("linewarden")), Plates.NONE, Optional.empty()).stream()
                 .filter(document -> document.kind().equals("power-up"))
                 .findFirst()
                 .orElseThrow();
