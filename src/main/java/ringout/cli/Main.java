@@ -23,6 +23,7 @@ public final class Main implements Runnable {
             .with("check", CheckCommand::new)
             .with("draw", DrawCommand::new)
             .with("probe", ProbeCommand::new)
+            .with("fault", FaultCommand::new)
             .with("loads", LoadsCommand::new)
             .with("plan", PlanCommand::new)
             .with("pack", PackCommand::new)
