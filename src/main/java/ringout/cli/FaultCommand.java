@@ -54,7 +54,8 @@ final class FaultCommand implements Callable<Integer> {
             names = "--alive",
             arity = "1..*",
             paramLabel = "UNIT",
-            description = "Units that respond; others for all that is not named silent. Without it all others are taken to respond.")
+            description =
+                    "Units that respond; others for all that is not named silent. Without it all others are taken to respond.")
     private List<String> alive = new ArrayList<>();
 
     @Option(names = "--lit", arity = "1..*", paramLabel = "UNIT", description = "Units with a light on.")

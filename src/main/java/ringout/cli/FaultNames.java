@@ -85,8 +85,7 @@ final class FaultNames {
     }
 
     private static String one(String word, Collection<String> names, String what) throws Unknown {
-        Optional<String> found =
-                names.stream().filter(name -> same(name, word)).findFirst();
+        Optional<String> found = names.stream().filter(name -> same(name, word)).findFirst();
         if (found.isEmpty()) {
             String hint = Nearest.hint(word, names);
             throw new Unknown("no " + what + " is called '" + word + "'" + (hint.isEmpty() ? "" : ": " + hint));

@@ -43,7 +43,9 @@ public final class FaultText {
     private void head() {
         lines.line(SearchWords.scene(report.scene()) + " (" + report.state() + ")");
         if (!report.behind().isEmpty()) {
-            lines.field("behind", String.join(", ", report.behind()) + ": commanded through what is silent, told of by it only");
+            lines.field(
+                    "behind",
+                    String.join(", ", report.behind()) + ": commanded through what is silent, told of by it only");
         }
         for (Way way : report.ways()) {
             lines.field(way.power() ? "power" : "signal", way.trail().words());
@@ -116,10 +118,12 @@ public final class FaultText {
     }
 
     private void test(NextStep.Test test) {
-        lines.hanging("next:", 6, (test.again() ? "read again: " : "") + test.card().title());
+        lines.hanging(
+                "next:", 6, (test.again() ? "read again: " : "") + test.card().title());
         lines.field(
                 "cost",
-                SearchWords.minutes(test.minutes()) + ", " + SearchWords.access(test.card().opening()) + "; tells "
+                SearchWords.minutes(test.minutes()) + ", "
+                        + SearchWords.access(test.card().opening()) + "; tells "
                         + String.format(Locale.ROOT, "%.2f", test.bits()) + " bit"
                         + test.toTheEnd()
                                 .map(minutes -> "; to the end about " + SearchWords.minutes(minutes))
@@ -128,11 +132,17 @@ public final class FaultText {
         lines.field("sound", "with nothing wrong: " + test.sound());
         for (NextStep.Branch branch : test.branches()) {
             lines.field(branch.outcome(), SearchWords.share(branch.chance()) + ": " + SearchWords.shown(branch));
-            lines.hanging("", INDENT + 2, "then " + SearchWords.share(branch.share()) + " " + branch.leading().action());
+            lines.hanging(
+                    "",
+                    INDENT + 2,
+                    "then " + SearchWords.share(branch.share()) + " "
+                            + branch.leading().action());
         }
         lines.field("trap", test.card().trap());
         if (!test.card().disturbs().isEmpty()) {
-            lines.field("prove", "again afterwards: " + String.join(", ", test.card().disturbs()));
+            lines.field(
+                    "prove",
+                    "again afterwards: " + String.join(", ", test.card().disturbs()));
         }
         cautions(test.card().safety());
     }
@@ -143,7 +153,10 @@ public final class FaultText {
                 "why",
                 SearchWords.share(repair.job().share())
                         + (repair.covers() ? ", enough to act on" : ", and no dearer than the cheapest useful test"));
-        lines.field("cost", SearchWords.minutes(repair.minutes()) + ", " + SearchWords.lids(repair.job().lids()));
+        lines.field(
+                "cost",
+                SearchWords.minutes(repair.minutes()) + ", "
+                        + SearchWords.lids(repair.job().lids()));
         repair.repeatFirst()
                 .ifPresent(card -> lines.field("first", "read again, the advice hangs on it: " + card.title()));
         lines.field("then", "observe again; what is cured by pulling and plugging alone is not cured");

@@ -16,8 +16,8 @@ import ringout.graph.Circuit;
  * {@code 1.2k}, {@code OL}, {@code 230 mV}; two values for two wires.
  */
 public final class TypedReading {
-    private static final Pattern NUMBER =
-            Pattern.compile("([+-]?\\d+(?:[.,]\\d+)?|[+-]?[.,]\\d+)\\s*(k|M|m)?\\s*(?:ohm|V|A|Ω|R)?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern NUMBER = Pattern.compile(
+            "([+-]?\\d+(?:[.,]\\d+)?|[+-]?[.,]\\d+)\\s*(k|M|m)?\\s*(?:ohm|V|A|Ω|R)?", Pattern.CASE_INSENSITIVE);
     private static final double KILO = 1000;
     private static final double SIGN_V = 0.2;
     private static final double SHORT_OHM = 200;

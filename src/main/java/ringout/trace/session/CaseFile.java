@@ -122,12 +122,18 @@ record CaseFile(
      */
     private boolean answered(TestCard card) {
         String unit = card.id().substring(card.id().indexOf(' ') + 1);
-        return (card.id().startsWith("answers ") && (!behind.contains(unit) || scene.silent().contains(unit) || fit.alive().contains(unit)))
-                || (card.id().startsWith("light ") && (scene.lit().contains(unit) || scene.dark().contains(unit)));
+        return (card.id().startsWith("answers ")
+                        && (!behind.contains(unit)
+                                || scene.silent().contains(unit)
+                                || fit.alive().contains(unit)))
+                || (card.id().startsWith("light ")
+                        && (scene.lit().contains(unit) || scene.dark().contains(unit)));
     }
 
     private boolean differs(Chances chances, TestCard card) {
-        String first = suspects.isEmpty() ? "" : chances.shows(card, suspects.get(0)).likeliest();
-        return suspects.stream().anyMatch(one -> !chances.shows(card, one).likeliest().equals(first));
+        String first =
+                suspects.isEmpty() ? "" : chances.shows(card, suspects.get(0)).likeliest();
+        return suspects.stream()
+                .anyMatch(one -> !chances.shows(card, one).likeliest().equals(first));
     }
 }

@@ -53,7 +53,8 @@ public final class Diagnosis {
     private final Problem problem;
     private final Observed observed;
 
-    private Diagnosis(CaseFile file, List<TestCard> cards, List<TestReading> readings, Problem problem, Set<String> opened) {
+    private Diagnosis(
+            CaseFile file, List<TestCard> cards, List<TestReading> readings, Problem problem, Set<String> opened) {
         this.file = file;
         this.cards = cards;
         this.readings = readings;
@@ -160,8 +161,8 @@ public final class Diagnosis {
         int question = number(reading.test()).orElseThrow();
         int outcome = cards.get(question).outcomes().indexOf(reading.outcome());
         if (outcome < 0) {
-            throw new IllegalArgumentException(
-                    "'" + reading.outcome() + "' is none of " + cards.get(question).outcomes());
+            throw new IllegalArgumentException("'" + reading.outcome() + "' is none of "
+                    + cards.get(question).outcomes());
         }
         return new Reading(question, outcome);
     }
@@ -191,8 +192,8 @@ public final class Diagnosis {
      * @throws IllegalArgumentException when no test of the aircraft is called so, or has no such outcome
      */
     public Diagnosis with(TestReading reading) {
-        boolean known = TestDeck.of(file.circuit()).stream().anyMatch(card -> card.id()
-                .equals(reading.test()));
+        boolean known =
+                TestDeck.of(file.circuit()).stream().anyMatch(card -> card.id().equals(reading.test()));
         if (!known) {
             throw new IllegalArgumentException("no test '" + reading.test() + "'");
         }

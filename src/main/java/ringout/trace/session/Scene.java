@@ -48,7 +48,15 @@ public record Scene(
     /** Some units are silent; nothing else is told. */
     public static Scene silent(Collection<String> units) {
         Set<String> none = Set.of();
-        return new Scene(Names.copy(units), Names.copy(none), Others.UNKNOWN, Names.copy(none), Names.copy(none), Names.copy(none), false, false);
+        return new Scene(
+                Names.copy(units),
+                Names.copy(none),
+                Others.UNKNOWN,
+                Names.copy(none),
+                Names.copy(none),
+                Names.copy(none),
+                false,
+                false);
     }
 
     /** The same with these units silent too. */

@@ -63,9 +63,10 @@ final class SceneFit {
     /** Whether a fault explains at least one thing that is seen, and speaks against no unit that responds or is lit. */
     boolean part(Signature signature) {
         boolean silence = scene.silent().stream().anyMatch(unit -> silent(signature, unit) > EXPLAINS);
-        boolean darkness = scene.dark().stream().anyMatch(signature.dark()::contains);
-        boolean against = alive.stream().anyMatch(signature.silent()::contains)
-                || scene.lit().stream().anyMatch(signature.dark()::contains);
+        boolean darkness =
+                scene.dark().stream().anyMatch(unit -> signature.dark().contains(unit));
+        boolean against = alive.stream().anyMatch(unit -> signature.silent().contains(unit))
+                || scene.lit().stream().anyMatch(unit -> signature.dark().contains(unit));
         return (silence || darkness) && !against;
     }
 
@@ -80,7 +81,8 @@ final class SceneFit {
         double likelihood = 1;
         boolean unsteady = false;
         for (String unit : scene.silent()) {
-            boolean erratic = !signature.silent().contains(unit) && signature.erratic().contains(unit);
+            boolean erratic =
+                    !signature.silent().contains(unit) && signature.erratic().contains(unit);
             // One cause lets all its units come and go together: counted once.
             likelihood *= erratic && unsteady ? 1 : silent(signature, unit);
             unsteady |= erratic;

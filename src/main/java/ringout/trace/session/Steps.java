@@ -38,8 +38,7 @@ final class Steps {
             Optional<TestCard> again = repair.repeatFirst().isPresent()
                     ? Optional.of(search.tests().get(repair.repeatFirst().getAsInt()))
                     : Optional.empty();
-            return new NextStep.Do(
-                    job(repair.right()), repair.minutes(), repair.why() == Advice.Why.COVERS, again);
+            return new NextStep.Do(job(repair.right()), repair.minutes(), repair.why() == Advice.Why.COVERS, again);
         }
         if (advice instanceof Advice.GoIn in) {
             return new NextStep.GoIn(in.openings(), in.minutes(), jobs(in.bring()), looks(in.openings()));

@@ -74,8 +74,7 @@ class SilentGimbalOnTheAircraftTest {
         }
         // the two that work on the lead makes likely: with nothing touched they are kept, but far down
         Set<String> touched = new HashSet<>(leading(Diagnosis.of(CIRCUIT, TOUCHED), 20));
-        for (String title :
-                List.of("W68 in the look-alike socket LOG-AUX, W90 in LOG-C2", "H and L swapped in W68")) {
+        for (String title : List.of("W68 in the look-alike socket LOG-AUX, W90 in LOG-C2", "H and L swapped in W68")) {
             assertTrue(touched.contains(title), title + " not in " + touched);
             assertTrue(share(search(), title) > 0, title);
         }
@@ -137,7 +136,9 @@ class SilentGimbalOnTheAircraftTest {
 
     @Test
     void threeVoltsOnOneWireIsTheWrongSocket() {
-        Diagnosis read = Diagnosis.of(CIRCUIT, TOUCHED).with("ohms H-L GMC-C1 mated", "about 120").with("wire volts GMC-C1", "3.3 V on one");
+        Diagnosis read = Diagnosis.of(CIRCUIT, TOUCHED)
+                .with("ohms H-L GMC-C1 mated", "about 120")
+                .with("wire volts GMC-C1", "3.3 V on one");
         assertTrue(share(read, "look-alike") > 0.8, "wrong socket: " + share(read, "look-alike"));
     }
 
