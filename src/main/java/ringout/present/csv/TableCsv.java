@@ -16,7 +16,7 @@ import ringout.sheet.document.Table;
 
 /**
  * One table of a document as CSV (RFC 4180, lines ended by \n): a row of heads with their units, then the rows, each with its
- * group in front and the hash of the data behind. A text that a spreadsheet would take for a formula gets an apostrophe in
+ * group and what is said about it in front and the hash of the data behind. A text that a spreadsheet would take for a formula gets an apostrophe in
  * front (as OWASP recommends against CSV injection, from memory).
  */
 public final class TableCsv {
@@ -34,6 +34,9 @@ public final class TableCsv {
                     List<String> line = new ArrayList<>();
                     if (table.divided()) {
                         line.add(neutral(group.title()));
+                        if (table.detailed()) {
+                            line.add(neutral(group.details()));
+                        }
                     }
                     row.cells().forEach(cell -> line.add(neutral(cell)));
                     line.add(mark.hash());
@@ -50,6 +53,9 @@ public final class TableCsv {
         List<String> heads = new ArrayList<>();
         if (table.divided()) {
             heads.add(table.groupHead());
+            if (table.detailed()) {
+                heads.add("about the " + table.groupHead());
+            }
         }
         table.columns().stream().map(Column::headWithUnit).forEach(heads::add);
         heads.add("data");

@@ -54,7 +54,9 @@ final class BlockHtml {
 
     private void figure(Figure figure) {
         String svg = figure.svg().get();
-        out.append("<figure>")
+        out.append("<figure")
+                .append(PlatePage.attribute(svg))
+                .append('>')
                 .append(svg.substring(Math.max(0, svg.indexOf("<svg"))))
                 .append('\n');
         element("figcaption", "", figure.title());
@@ -62,6 +64,10 @@ final class BlockHtml {
     }
 
     private void table(Table table) {
+        if (table.rows().isEmpty()) {
+            element("p", "", table.title().isEmpty() ? "none" : table.title() + ": none");
+            return;
+        }
         out.append("<div class=\"wide\"><table>\n");
         if (!table.title().isEmpty()) {
             element("caption", "", table.title());
@@ -83,16 +89,13 @@ final class BlockHtml {
                 out.append("<tr><th scope=\"rowgroup\" colspan=\"")
                         .append(table.columns().size())
                         .append("\">");
-                out.append(DocumentPage.clean(table.groupHead() + ": " + group.title()))
+                out.append(DocumentPage.clean(table.groupHead() + ": " + group.words()))
                         .append("</th></tr>\n");
             }
             group.rows().forEach(row -> row(table, row));
             out.append("</tbody>\n");
         }
         out.append("</table></div>\n");
-        if (table.rows().isEmpty()) {
-            element("p", "", "none");
-        }
     }
 
     private void row(Table table, Row row) {

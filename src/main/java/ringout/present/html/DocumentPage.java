@@ -47,7 +47,7 @@ public final class DocumentPage {
                         "TITLE", clean(title),
                         "CREATOR", clean(creator),
                         "MARK", clean(mark),
-                        "STYLE", style,
+                        "STYLE", style + PlatePage.rules(documents),
                         "INDEX", index.toString(),
                         "DOCUMENTS", texts.toString()));
     }

@@ -15,10 +15,10 @@ final class TableFo {
     private static final String BAR = "1mm solid black";
     private static final String SIDE = "0.6mm 1mm";
     private static final String HAND = "6.8mm";
-    private static final int SHORT_GROUP = 14;
+    private static final int SHORT_GROUP = 9;
     private static final int SHORT_TABLE = 30;
     private static final String BOX = "\u2610";
-    private static final double BOX_MM = 5.5;
+    private static final double BOX_MM = 4.6;
     private final FoWriter fo;
     private final Table table;
     private final double[] widths;
@@ -121,7 +121,7 @@ final class TableFo {
         fo.element(
                 "block",
                 LongWords.broken(
-                        table.groupHead() + ": " + group.title(),
+                        table.groupHead() + ": " + group.words(),
                         Lettering.SMALL,
                         Weight.BOLD,
                         all - ColumnWidths.PADDING));

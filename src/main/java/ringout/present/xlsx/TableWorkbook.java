@@ -55,9 +55,12 @@ public final class TableWorkbook {
         String name =
                 table.name().substring(0, Math.min(LONGEST_NAME, table.name().length()));
         Worksheet leaf = book.newWorksheet(name);
-        int first = table.divided() ? 1 : 0;
-        if (table.divided()) {
+        int first = !table.divided() ? 0 : table.detailed() ? 2 : 1;
+        if (first > 0) {
             leaf.value(0, 0, table.groupHead());
+        }
+        if (first > 1) {
+            leaf.value(0, 1, "about the " + table.groupHead());
         }
         for (int i = 0; i < table.columns().size(); i++) {
             leaf.value(0, first + i, table.columns().get(i).headWithUnit());
@@ -83,6 +86,9 @@ public final class TableWorkbook {
     private static void row(Worksheet leaf, int line, int first, Table table, Group group, Row row) {
         if (first > 0) {
             text(leaf, line, 0, group.title());
+        }
+        if (first > 1) {
+            text(leaf, line, 1, group.details());
         }
         for (int i = 0; i < row.cells().size(); i++) {
             String cell = row.cells().get(i);

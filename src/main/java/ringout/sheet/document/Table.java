@@ -37,6 +37,11 @@ public record Table(String name, String title, String groupHead, List<Column> co
         return groups.stream().flatMap(group -> group.rows().stream()).toList();
     }
 
+    /** {@return whether more is said about a group than its title} */
+    public boolean detailed() {
+        return groups.stream().anyMatch(group -> !group.details().isEmpty());
+    }
+
     /** {@return whether its rows are divided into groups} */
     public boolean divided() {
         return !groupHead.isEmpty();

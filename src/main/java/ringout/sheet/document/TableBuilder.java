@@ -12,6 +12,7 @@ public final class TableBuilder {
     private String title = "";
     private String groupHead = "";
     private String group = "";
+    private String details = "";
 
     TableBuilder(String name, List<Column> columns) {
         this.name = name;
@@ -32,8 +33,14 @@ public final class TableBuilder {
 
     /** Starts a group; the rows that follow are in it. */
     public TableBuilder group(String text) {
+        return group(text, "");
+    }
+
+    /** Starts a group with more to say about it. */
+    public TableBuilder group(String text, String more) {
         close();
         group = text;
+        details = more;
         return this;
     }
 
@@ -55,7 +62,7 @@ public final class TableBuilder {
 
     private void close() {
         if (!rows.isEmpty()) {
-            groups.add(new Group(group, rows));
+            groups.add(new Group(group, details, rows));
             rows.clear();
         }
     }

@@ -51,7 +51,8 @@ public final class Conductors {
         Optional<PinRole> role = wiring.role(pin).filter(known -> known != PinRole.PASSIVE && known != PinRole.NONE);
         String name = wiring.pin(pin).name().or("");
         String word = role.map(PinRole::word).orElse("");
-        if (word.isEmpty() || name.isEmpty()) {
+        // A bare sign says no more than the kind of contact.
+        if (word.isEmpty() || name.chars().noneMatch(Character::isLetterOrDigit)) {
             return word.isEmpty() ? Optional.empty() : Optional.of(word);
         }
         boolean same = name.equalsIgnoreCase(word) || word.contains(name) || name.contains(word);

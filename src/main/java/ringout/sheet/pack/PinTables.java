@@ -70,16 +70,15 @@ final class PinTables {
         if (!wired) {
             return;
         }
-        table.group(head(unit, plug));
+        table.group(wiring.plugName(unit, plug), details(unit, plug));
         for (int pin = first; pin < end; pin++) {
             contact(pin);
         }
     }
 
-    private String head(int unit, int plug) {
+    private String details(int unit, int plug) {
         Plug record = wiring.directory().type(unit).plugs().get(plug);
-        List<String> words = new ArrayList<>(List.of(wiring.plugName(unit, plug)));
-        words.add(record.family().or("family not given"));
+        List<String> words = new ArrayList<>(List.of(record.family().or("family not given")));
         record.half().known().ifPresent(half -> words.add(Scalars.write(half)));
         record.key().known().ifPresent(key -> words.add("key " + key));
         record.positions().known().ifPresent(count -> words.add(count + " positions"));

@@ -27,6 +27,16 @@ class TableCsvTest {
                 TableCsv.of(table, MARK));
     }
 
+    @Test
+    void whatIsSaidAboutAGroupHasAColumn() {
+        Table table = Table.named("t", Column.text("pin"))
+                .by("plug")
+                .group("FC-C2", "4-pole, sockets")
+                .row("1")
+                .table();
+        assertEquals("plug,about the plug,pin,data\nFC-C2,\"4-pole, sockets\",1,1a2b3c4d\n", TableCsv.of(table, MARK));
+    }
+
     @ParameterizedTest
     @CsvSource(
             quoteCharacter = '`',

@@ -17,6 +17,12 @@ import ringout.graph.Circuit;
 import ringout.graph.SmallAircraft;
 import ringout.graph.Wiring;
 import ringout.model.Aircraft;
+import ringout.present.csv.TableCsv;
+import ringout.present.html.DocumentPage;
+import ringout.present.pdf.Paper;
+import ringout.present.pdf.PdfDocuments;
+import ringout.present.pdf.PdfFile;
+import ringout.present.pdf.PdfInfo;
 import ringout.sheet.document.Document;
 import ringout.sheet.document.Row;
 import ringout.sheet.document.SignOff;
@@ -248,6 +254,33 @@ class PackTest {
         assertEquals(Row.Kind.GRAVE, table.rows().get(0).kind());
         assertTrue(Pack.of(now, Plates.NONE, Optional.of(earlier)).stream()
                 .anyMatch(document -> document.kind().equals("differences")));
+    }
+
+    /** Texts that bite in one form or another must come through all of them as texts. */
+    @Test
+    void hostileTextsStayTexts() {
+        String evil = "=cmd|' /C calc'!A0 <script>alert(1)</script> \u202E";
+        String json = THREE.replace("\"braid\"", quoted(evil))
+                .replace("\"M5 lug\"", quoted("N".repeat(10_000)))
+                .replace("\"X-3\"", quoted(evil));
+        PackSource source = source(SmallAircraft.read(json));
+        List<Document> pack = Pack.of(source, Plates.NONE, Optional.empty());
+        String page = DocumentPage.of("t", "c", "A4", pack);
+        assertFalse(page.contains("<script"));
+        assertFalse(page.contains("\u202E"));
+        for (Document document : pack) {
+            for (Table table : document.tables()) {
+                TableCsv.of(table, document.mark())
+                        .lines()
+                        .forEach(line -> assertFalse(line.matches("(.*[,\"])?[=@].*"), line));
+            }
+        }
+        PdfFile pdf = PdfDocuments.of(new PdfInfo("t", "s", "c"), pack, Paper.A4);
+        assertEquals(List.of(), pdf.flaws());
+    }
+
+    private static String quoted(String text) {
+        return '"' + text.replace("\u202E", "\\u202E") + '"';
     }
 
     private static List<SignOff> signOffs(List<Document> pack) {
