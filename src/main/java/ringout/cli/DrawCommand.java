@@ -1,5 +1,7 @@
 package ringout.cli;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -9,8 +11,10 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import ringout.draw.scene.Earlier;
 import ringout.graph.Circuit;
 import ringout.model.Aircraft;
+import ringout.present.json.LayoutJson;
 
 /** {@code draw}: the sheets of an aircraft. */
 @Command(name = "draw", description = "Draws the harness with the faults marked.", mixinStandardHelpOptions = true)
@@ -40,15 +44,42 @@ final class DrawCommand implements Callable<Integer> {
             description = "svg, png, pdf, html (one page for all) or all (default: all).")
     private Drawings.Format format = Drawings.Format.ALL;
 
+    @Option(
+            names = "--hold",
+            paramLabel = "EARLIER",
+            description = "Folder or layout.json of an earlier drawing: what was on it keeps its place.")
+    private Optional<Path> hold = Optional.empty();
+
+    /** The places to be held; nothing when the file told is none. */
+    private Optional<Earlier> earlier() {
+        if (hold.isEmpty()) {
+            return Optional.of(Earlier.NONE);
+        }
+        Path file = Files.isDirectory(hold.get()) ? hold.get().resolve(Drawings.LAYOUT) : hold.get();
+        try {
+            return LayoutJson.read(Files.readString(file));
+        } catch (IOException e) {
+            return Optional.empty();
+        }
+    }
+
     @Override
     public Integer call() {
+        Optional<Earlier> earlier = earlier();
+        if (earlier.isEmpty()) {
+            spec.commandLine()
+                    .getErr()
+                    .println("ringout: no layout of an earlier drawing in "
+                            + hold.map(Path::toString).orElse(""));
+            return ExitStatus.WRONG_INPUT;
+        }
         Inputs inputs = question.inputs(spec.commandLine());
         Optional<Aircraft> read = inputs.aircraft(question.aircraft());
         if (read.isEmpty()) {
             return ExitStatus.WRONG_INPUT;
         }
         List<Circuit> circuits = inputs.circuits(read.get(), question.states());
-        Drawings drawings = new Drawings(circuits.get(0), question.review(circuits), kind);
+        Drawings drawings = new Drawings(circuits.get(0), question.review(circuits), kind, earlier.get());
         OutputFolder files = new OutputFolder(folder);
         if (kind == Drawings.Kind.ALL) {
             LoadsCommand.addTo(files, circuits.get(0));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import ringout.draw.harness.SheetSet;
 import ringout.draw.ink.StyledSheet;
+import ringout.draw.scene.Earlier;
 import ringout.finding.Fingerprint;
 import ringout.finding.Report;
 import ringout.graph.Circuit;
@@ -11,6 +12,7 @@ import ringout.present.html.HtmlPage;
 import ringout.present.html.PageHead;
 import ringout.present.html.PageSheet;
 import ringout.model.Aircraft;
+import ringout.present.json.LayoutJson;
 import ringout.present.pdf.PdfInfo;
 import ringout.present.pdf.PdfSheets;
 import ringout.present.png.PngWriter;
@@ -63,19 +65,29 @@ final class Drawings {
         }
     }
 
+    /** File with the places on the wiring sheets, for a later drawing to hold. */
+    static final String LAYOUT = "layout.json";
+
     /** A drawn sheet by name. */
     private record Named(String name, StyledSheet sheet, SvgOutcome outcome) {}
 
     private final List<Named> sheets;
     private final List<String> missing;
+    private final Earlier layout;
     private final Report report;
     private final String hash;
 
     /** Draws the sheets of one state. */
     Drawings(Circuit circuit, Report report, Kind kind) {
+        this(circuit, report, kind, Earlier.NONE);
+    }
+
+    /** Draws the sheets of one state, held against an earlier output. */
+    Drawings(Circuit circuit, Report report, Kind kind, Earlier earlier) {
         this.report = report;
         hash = Fingerprint.of(circuit.wiring().aircraft());
-        List<SheetSet.Numbered> set = SheetSet.of(circuit, report, hash);
+        List<SheetSet.Numbered> set = SheetSet.of(circuit, report, hash, earlier);
+        layout = kind == Kind.ALL || kind == Kind.WIRING ? SheetSet.layout(set) : Earlier.NONE;
         missing = kind == Kind.ALL ? SheetSet.missing(circuit, set) : List.of();
         sheets = set.stream()
                 .filter(sheet ->
@@ -86,6 +98,9 @@ final class Drawings {
 
     /** Adds the files of the sheets that passed. */
     void addTo(OutputFolder folder, Format format) {
+        if (!layout.sheets().isEmpty()) {
+            folder.with(LAYOUT, LayoutJson.of(layout));
+        }
         for (Named sheet : sheets) {
             if (sheet.outcome() instanceof SvgOutcome.Verified verified) {
                 if (format.includes(Format.SVG)) {

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import ringout.draw.scene.Box;
+import ringout.draw.scene.Earlier;
 import ringout.draw.scene.Fitting;
 import ringout.draw.scene.Pin;
 import ringout.draw.scene.Plug;
@@ -75,11 +76,19 @@ final class SheetScene {
 
     /** The scene with its title block. */
     WiringScene scene(SheetInfo info) {
+        return scene(info, Earlier.NONE);
+    }
+
+    /** The scene with its title block, its things held where they stood. */
+    WiringScene scene(SheetInfo info, Earlier earlier) {
         WiringSceneBuilder scene = WiringScene.builder(info);
         plugsOf.forEach((unit, plugs) -> unit(scene, unit, plugs));
         wires.forEach(wire -> wire(scene, wire));
         marks.draw(scene, new Seen());
         focus.remarks().forEach(scene::remark);
+        List<String> names =
+                wires.stream().map(wire -> nameOf(wiring, wire)).toList();
+        earlier.spots(names, Set.copyOf(boxOf.values())).forEach(scene::hold);
         return scene.build();
     }
 
@@ -173,11 +182,16 @@ final class SheetScene {
         return false;
     }
 
+    /** The name of a conductor on a sheet: its lead and its pin. */
+    static String nameOf(Wiring wiring, Wire wire) {
+        String lead = wire.lead().id();
+        return (lead.isEmpty() ? "row" + (wire.leadIndex() + 1) : lead) + "."
+                + wiring.pin(wire.fromPin()).number();
+    }
+
     private void wire(WiringSceneBuilder scene, Wire wire) {
         String lead = wire.lead().id();
-        String name = (lead.isEmpty() ? "row" + (wire.leadIndex() + 1) : lead) + "."
-                + wiring.pin(wire.fromPin()).number();
-        String id = ids.of("wire " + wire.index(), name);
+        String id = ids.of("wire " + wire.index(), nameOf(wiring, wire));
         wiresOfLead.computeIfAbsent(lead, key -> new ArrayList<>()).add(id);
         wireByPins.put(lead + " " + wiring.name(wire.fromPin()), id);
         wireByPins.put(lead + " " + wiring.name(wire.toPin()), id);

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import ringout.draw.card.CardSheet;
 import ringout.draw.ink.StyledSheet;
+import ringout.draw.scene.Earlier;
+import ringout.draw.scene.Spot;
 import ringout.draw.style.Drawn;
 import ringout.draw.wiring.WiringDrawing;
 import ringout.finding.Report;
@@ -49,11 +51,21 @@ public final class SheetSet {
      * @param kind what it shows
      * @param name for a file, without an ending
      * @param sheet ready to be written
+     * @param spots where things stand on it, of a kind whose places can be held; else none
      */
-    public record Numbered(Kind kind, String name, StyledSheet sheet) {}
+    public record Numbered(Kind kind, String name, StyledSheet sheet, List<Spot> spots) {
+        /** Keeps an unmodifiable copy. */
+        public Numbered {
+            spots = List.copyOf(spots);
+        }
+    }
 
     /** A sheet whose number is not known yet. */
-    private record Pending(Kind kind, String name, Numbering sheet) {}
+    private record Pending(Kind kind, String name, Numbering sheet, List<Spot> spots) {
+        Pending(Kind kind, String name, Numbering sheet) {
+            this(kind, name, sheet, List.of());
+        }
+    }
 
     /** Draws a sheet as number n of m. */
     private interface Numbering {
@@ -69,12 +81,21 @@ public final class SheetSet {
      * @param hash of the data, printed on every sheet
      */
     public static List<Numbered> of(Circuit circuit, Report report, String hash) {
+        return of(circuit, report, hash, Earlier.NONE);
+    }
+
+    /** The whole set, its wiring sheets held against an earlier output. */
+    public static List<Numbered> of(Circuit circuit, Report report, String hash, Earlier earlier) {
         List<Pending> set = new ArrayList<>();
-        List<WiringDrawing.Fits> wiring = inParts(WiringSheets.of(circuit, report, hash));
+        List<WiringDrawing.Fits> wiring = inParts(WiringSheets.of(circuit, report, hash, earlier));
         for (int i = 0; i < wiring.size(); i++) {
             String name = String.format(Locale.ROOT, "wiring-%02d", i + 1);
             WiringDrawing.Fits fits = wiring.get(i);
-            set.add(new Pending(Kind.WIRING, name, (n, m) -> fits.numbered(n, m).sheet()));
+            set.add(new Pending(
+                    Kind.WIRING,
+                    name,
+                    (n, m) -> fits.numbered(n, m).sheet(),
+                    fits.routed().placed().spots()));
         }
         BusSheets.of(circuit, report, hash)
                 .forEach(bus -> set.add(new Pending(
@@ -119,9 +140,22 @@ public final class SheetSet {
         List<Numbered> sheets = new ArrayList<>();
         for (Pending one : set) {
             int number = sheets.size() + 1;
-            sheets.add(new Numbered(one.kind(), one.name(), one.sheet().numbered(number, set.size())));
+            sheets.add(new Numbered(one.kind(), one.name(), one.sheet().numbered(number, set.size()), one.spots()));
         }
         return sheets;
+    }
+
+    /** Where things stand on the wiring sheets of a set, to be held by a later one. */
+    public static Earlier layout(List<Numbered> sheets) {
+        return new Earlier(sheets.stream()
+                .filter(sheet -> sheet.kind() == Kind.WIRING)
+                .map(sheet -> new Earlier.Sheet(
+                        sheet.name(),
+                        sheet.sheet().promised().stream()
+                                .map(StyledSheet.Promise::wire)
+                                .toList(),
+                        sheet.spots()))
+                .toList());
     }
 
     /** What the set lacks, in words: a bus or a tree that no sheet holds, or of which nothing can be computed. */

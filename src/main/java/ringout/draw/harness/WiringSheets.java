@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import ringout.draw.paper.SheetSize;
+import ringout.draw.scene.Earlier;
 import ringout.draw.scene.WiringScene;
 import ringout.draw.wiring.WiringDrawing;
 import ringout.finding.Report;
@@ -18,8 +19,10 @@ public final class WiringSheets {
     private final Circuit circuit;
     private final Report report;
     private final SheetTitle title;
+    private final Earlier earlier;
 
-    private WiringSheets(Circuit circuit, Report report, String hash) {
+    private WiringSheets(Circuit circuit, Report report, String hash, Earlier earlier) {
+        this.earlier = earlier;
         this.circuit = circuit;
         this.report = report;
         this.title = new SheetTitle(circuit, report, hash);
@@ -32,7 +35,13 @@ public final class WiringSheets {
      * @param hash of the data, printed on every sheet
      */
     public static List<WiringDrawing.Fits> of(Circuit circuit, Report report, String hash) {
-        return new WiringSheets(circuit, report, hash).fit(Cut.of(circuit));
+        return of(circuit, report, hash, Earlier.NONE);
+    }
+
+    /** The same, held against an earlier output: rows keep their sheets, units and plugs their places. */
+    public static List<WiringDrawing.Fits> of(Circuit circuit, Report report, String hash, Earlier earlier) {
+        List<Portion> portions = new Kept(circuit.wiring(), earlier).portions(Cut.of(circuit));
+        return new WiringSheets(circuit, report, hash, earlier).fit(portions);
     }
 
     /**
@@ -63,6 +72,6 @@ public final class WiringSheets {
     private WiringScene scene(Portion portion) {
         int open = new SheetScene(circuit, portion, report.headlines()).openFindings();
         return new SheetScene(circuit, portion, report.headlines())
-                .scene(title.info(portion.title(), "wiring diagram", open));
+                .scene(title.info(portion.title(), "wiring diagram", open), earlier);
     }
 }
