@@ -27,7 +27,8 @@ class DrawnSetTest {
     private static final int AIRCRAFT = Integer.getInteger("drawn", 3);
     private static final int MOST = 60;
 
-    private static final Pattern WIRE = Pattern.compile("class=\"wire\"[^>]* data-from=\"([^\"]*)\" data-to=\"([^\"]*)\"");
+    private static final Pattern WIRE =
+            Pattern.compile("class=\"wire\"[^>]* data-from=\"([^\"]*)\" data-to=\"([^\"]*)\"");
     private static final Pattern CONDUCTOR =
             Pattern.compile("class=\"conductor\"[^>]* data-from=\"([^\"]*)\" data-to=\"([^\"]*)\"");
 
@@ -82,7 +83,8 @@ class DrawnSetTest {
         }
         List<String> wanted = new ArrayList<>();
         for (Wire wire : circuit.wiring().wires()) {
-            wanted.add(circuit.wiring().name(wire.fromPin()) + " " + circuit.wiring().name(wire.toPin()));
+            wanted.add(circuit.wiring().name(wire.fromPin()) + " "
+                    + circuit.wiring().name(wire.toPin()));
         }
         Collections.sort(wanted);
         compare(name + " wiring", wanted, wired, wrong);

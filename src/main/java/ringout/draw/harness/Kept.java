@@ -50,7 +50,9 @@ final class Kept {
         fresh.forEach((row, portion) -> {
             int sheet = earlier.sheetWith(names(portion.leads()));
             List<Integer> there = rows.getOrDefault(sheet, List.of());
-            if (sheet >= 0 && !there.isEmpty() && names(there).size() + names(List.of(row)).size() <= Cut.MOST) {
+            if (sheet >= 0
+                    && !there.isEmpty()
+                    && names(there).size() + names(List.of(row)).size() <= Cut.MOST) {
                 there.add(row);
             } else {
                 added.add(new Portion(portion.title(), List.of(row)));

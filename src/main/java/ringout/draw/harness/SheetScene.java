@@ -86,8 +86,7 @@ final class SheetScene {
         wires.forEach(wire -> wire(scene, wire));
         marks.draw(scene, new Seen());
         focus.remarks().forEach(scene::remark);
-        List<String> names =
-                wires.stream().map(wire -> nameOf(wiring, wire)).toList();
+        List<String> names = wires.stream().map(wire -> nameOf(wiring, wire)).toList();
         earlier.spots(names, Set.copyOf(boxOf.values())).forEach(scene::hold);
         return scene.build();
     }

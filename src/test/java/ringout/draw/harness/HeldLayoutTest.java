@@ -139,7 +139,9 @@ class HeldLayoutTest {
         Earlier now = SheetSet.layout(second);
         assertEquals(layout.sheets().size(), now.sheets().size());
         for (int i = 0; i < layout.sheets().size(); i++) {
-            assertEquals(Set.copyOf(layout.sheets().get(i).wires()), Set.copyOf(now.sheets().get(i).wires()));
+            assertEquals(
+                    Set.copyOf(layout.sheets().get(i).wires()),
+                    Set.copyOf(now.sheets().get(i).wires()));
             keepsPlaces(layout.sheets().get(i).spots(), now.sheets().get(i).spots());
         }
         Seen before = seen(first);
@@ -152,7 +154,8 @@ class HeldLayoutTest {
     private static void keepsPlaces(List<Spot> before, List<Spot> after) {
         Map<String, Spot> was = new HashMap<>();
         before.forEach(spot -> was.put(spot.id(), spot));
-        List<Spot> both = after.stream().filter(spot -> was.containsKey(spot.id())).toList();
+        List<Spot> both =
+                after.stream().filter(spot -> was.containsKey(spot.id())).toList();
         assertTrue(both.size() >= before.size() - 1, "units lost");
         for (Spot spot : both) {
             Spot old = was.get(spot.id());
