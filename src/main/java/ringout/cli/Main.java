@@ -29,6 +29,8 @@ public final class Main implements Runnable {
             .with("pack", PackCommand::new)
             .with("ask", AskCommand::new)
             .with("convert", ConvertCommand::new)
+            .with("record", RecordCommand::new)
+            .with("freeze", FreezeCommand::new)
             .with("checks", ChecksCommand::new)
             .with("why", WhyCommand::new);
 

@@ -32,6 +32,7 @@ public record AsBuilt(
         @Doc("signatures") List<Signature> signatures,
         @Doc("who the initials stand for") List<Signer> signers,
         @Doc("photos by file and hash") List<Photo> photos,
+        @Doc("remarks that belong to no row of their own") List<RecordNote> notes,
         @Doc("changes with reason") List<Change> changes,
 
         @Doc("values found on the aircraft, where they were looked at")

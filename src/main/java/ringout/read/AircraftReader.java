@@ -3,8 +3,10 @@ package ringout.read;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import ringout.model.Aircraft;
+import ringout.model.seal.Seal;
 import ringout.model.shape.Shape;
 import ringout.model.shape.Slot;
 import ringout.read.bind.Bag;
@@ -14,6 +16,7 @@ import ringout.read.cells.Workbooks;
 import ringout.read.draft.Draft;
 import ringout.read.intake.Answers;
 import ringout.read.intake.Intake;
+import ringout.read.json.FrozenMark;
 import ringout.read.source.DiskFolder;
 import ringout.read.source.Folder;
 import ringout.read.table.Table;
@@ -31,6 +34,7 @@ public final class AircraftReader {
     private final Problems problems = new Problems();
     private final Intake intake;
     private final Bag bag = new Bag(AIRCRAFT, Span.NONE);
+    private Optional<FrozenMark> frozen = Optional.empty();
 
     private AircraftReader(Folder folder, Answers answers) {
         this.folder = folder;
@@ -58,7 +62,9 @@ public final class AircraftReader {
     /** Reads a folder: tables, or {@code aircraft.json}, or both together. */
     public static ReadResult read(Folder folder) {
         AircraftReader reader = new AircraftReader(folder, Answers.NONE);
-        new Sources(folder, reader.problems, reader.intake).folder("", reader.bag);
+        Sources sources = new Sources(folder, reader.problems, reader.intake);
+        sources.folder("", reader.bag);
+        reader.frozen = sources.frozen();
         return reader.finish(folder.title(), List.of());
     }
 
@@ -74,6 +80,7 @@ public final class AircraftReader {
         String title = file.substring(Folder.parent(file).length()).replaceFirst("\\.[^.]*$", "");
         if (!Table.isTableFile(file) && !Workbooks.isWorkbook(file)) {
             sources.json(file, reader.bag);
+            reader.frozen = sources.frozen();
             return reader.finish(title, List.of());
         }
         ListReader list = new ListReader(file, reader.problems, reader.intake);
@@ -93,8 +100,23 @@ public final class AircraftReader {
         if (!bag.has(NAME)) {
             bag.put(NAME, title);
         }
+        Aircraft aircraft = (Aircraft) bag.build();
+        frozen.ifPresent(mark -> verify(mark, aircraft));
         problems.sorted().forEach(intake::block);
         return new ReadResult(
-                (Aircraft) bag.build(), problems.sorted(), shared, intake.questions(), intake.assumptions(), sheets);
+                aircraft, problems.sorted(), shared, intake.questions(), intake.assumptions(), sheets);
+    }
+
+    /** A frozen revision says what it said when it was frozen. */
+    private void verify(FrozenMark mark, Aircraft aircraft) {
+        if (problems.isEmpty() && !Seal.ofAll(aircraft).hex().equals(mark.all())) {
+            String before = new Seal(mark.list()).mark();
+            String now = Seal.ofList(aircraft).mark();
+            problems.add(
+                    bag.at(),
+                    "this revision was altered after it was frozen as " + before
+                            + (now.equals(before) ? ": the list is the same, the record is not" : ": it is now " + now),
+                    "take the frozen file from its archive; to work on, remove the field $frozen and freeze it anew");
+        }
     }
 }

@@ -12,6 +12,7 @@ import ringout.model.shape.Shape;
 import ringout.read.bind.Bag;
 import ringout.read.bind.Merge;
 import ringout.read.intake.Intake;
+import ringout.read.json.FrozenMark;
 import ringout.read.json.JsonReader;
 import ringout.read.source.Folder;
 import ringout.read.source.Loaded;
@@ -30,6 +31,7 @@ final class Sources {
     private final Folder folder;
     private final Problems problems;
     private final Intake intake;
+    private Optional<FrozenMark> frozen = Optional.empty();
 
     Sources(Folder folder, Problems problems, Intake intake) {
         this.folder = folder;
@@ -89,7 +91,15 @@ final class Sources {
 
     /** Reads a JSON file and merges it. */
     void json(String file, Bag into) {
-        json(file, into.shape(), why -> absent(file, why)).ifPresent(bag -> Merge.into(into, bag, problems));
+        load(file).ifPresent(bytes -> {
+            frozen = FrozenMark.of(bytes);
+            Merge.into(into, JsonReader.read(file, bytes, into.shape(), problems), problems);
+        });
+    }
+
+    /** What the aircraft's own JSON file says of itself, if it is a frozen revision. */
+    Optional<FrozenMark> frozen() {
+        return frozen;
     }
 
     /** Reads a JSON file, telling why it cannot be opened. */

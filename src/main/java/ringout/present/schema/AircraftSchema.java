@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import ringout.model.Aircraft;
+import ringout.model.TakenFile;
 import ringout.model.TypeLibrary;
 import ringout.model.shape.FieldUnit;
 import ringout.model.shape.Identity;
@@ -45,6 +46,14 @@ public final class AircraftSchema {
     /** The schema of a library of unit types, ending in \n. */
     public static String library() {
         return write(Shape.of(TypeLibrary.class), "Unit types", "unit types that several aircraft share");
+    }
+
+    /** The schema of what was written on pages and is taken back, ending in \n. */
+    public static String taken() {
+        return write(
+                Shape.of(TakenFile.class),
+                "Taken back",
+                "ticks, readings, signatures, photos and notes written on the pages of one aircraft");
     }
 
     private static String write(Shape<?> shape, String title, String description) {

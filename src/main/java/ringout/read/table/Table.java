@@ -54,6 +54,7 @@ public record Table(String name, List<Level> levels) {
             table("signatures", "record/signatures"),
             table("signers", "record/signers"),
             table("photos", "record/photos"),
+            table("notes", "record/notes"),
             table("changes", "record/changes"),
             table("torques", "record/torques"),
             table("bom", "record/bom"),

@@ -44,6 +44,7 @@ class AircraftSchemaTest {
     void theFilesAreWhatTheModelSays() throws IOException {
         assertEquals(AircraftSchema.aircraft(), file("aircraft.schema.json"), "write them anew with WriteSchemas");
         assertEquals(AircraftSchema.library(), file("types.schema.json"), "write them anew with WriteSchemas");
+        assertEquals(AircraftSchema.taken(), file("taken.schema.json"), "write them anew with WriteSchemas");
     }
 
     @Test
@@ -52,6 +53,7 @@ class AircraftSchemaTest {
                 com.networknt.schema.SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"));
         assertEquals(List.of(), errors(meta, AircraftSchema.aircraft()));
         assertEquals(List.of(), errors(meta, AircraftSchema.library()));
+        assertEquals(List.of(), errors(meta, AircraftSchema.taken()));
     }
 
     @Test

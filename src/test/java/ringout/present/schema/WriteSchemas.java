@@ -12,5 +12,6 @@ final class WriteSchemas {
     public static void main(String[] args) throws IOException {
         Files.writeString(Path.of("schemas/aircraft.schema.json"), AircraftSchema.aircraft(), StandardCharsets.UTF_8);
         Files.writeString(Path.of("schemas/types.schema.json"), AircraftSchema.library(), StandardCharsets.UTF_8);
+        Files.writeString(Path.of("schemas/taken.schema.json"), AircraftSchema.taken(), StandardCharsets.UTF_8);
     }
 }
