@@ -76,9 +76,11 @@ final class FreezeCommand implements Callable<Integer> {
         Publisher.write(Map.of(String.valueOf(target.getFileName()), FrozenJson.of(whole)), folder, false);
         PrintWriter to = spec.commandLine().getOut();
         to.println(out);
-        to.println("frozen " + Seal.ofList(whole).mark() + ": " + SignedOpen.open(report).size()
+        to.println("frozen " + Seal.ofList(whole).mark() + ": "
+                + SignedOpen.open(report).size()
                 + " open S1 or S2, " + report.headlines().size() + " findings, "
-                + report.cannotTell().size() + " could not be decided, " + report.waived().size() + " waived");
+                + report.cannotTell().size() + " could not be decided, "
+                + report.waived().size() + " waived");
         return ExitStatus.CLEAN;
     }
 }

@@ -58,8 +58,8 @@ final class RecordCommand implements Callable<Integer> {
         if (!taken.problems().isEmpty()) {
             return refused(taken.problems());
         }
-        Conversion.Outcome outcome = Conversion.write(
-                read.get(), taken.aircraft(), aircraft, out, new Conversion.Options(overwrite, false));
+        Conversion.Outcome outcome =
+                Conversion.write(read.get(), taken.aircraft(), aircraft, out, new Conversion.Options(overwrite, false));
         if (outcome instanceof Conversion.Outcome.Refused refused) {
             return refused(refused.problems());
         }

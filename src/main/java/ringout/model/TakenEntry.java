@@ -24,7 +24,9 @@ public record TakenEntry(
         @Doc("signature: page it was signed on") Datum<String> page,
         @Doc("photo: file") Datum<String> file,
         @Doc("photo: hash of the file, SHA-256") Datum<String> hash,
+
         @Doc("the remark; of a tick or a reading a remark beside it")
         Datum<String> text,
+
         @Doc("who") Datum<String> by,
         @Doc("when, YYYY-MM-DD") Datum<String> date) {}

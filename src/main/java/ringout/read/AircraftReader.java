@@ -103,8 +103,7 @@ public final class AircraftReader {
         Aircraft aircraft = (Aircraft) bag.build();
         frozen.ifPresent(mark -> verify(mark, aircraft));
         problems.sorted().forEach(intake::block);
-        return new ReadResult(
-                aircraft, problems.sorted(), shared, intake.questions(), intake.assumptions(), sheets);
+        return new ReadResult(aircraft, problems.sorted(), shared, intake.questions(), intake.assumptions(), sheets);
     }
 
     /** A frozen revision says what it said when it was frozen. */

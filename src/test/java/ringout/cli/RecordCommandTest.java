@@ -41,7 +41,8 @@ class RecordCommandTest {
     }
 
     private String file(String name, String content) throws IOException {
-        return Files.writeString(out.resolve(name), content.replace("MARK", mark)).toString();
+        return Files.writeString(out.resolve(name), content.replace("MARK", mark))
+                .toString();
     }
 
     private String path(String name) {
@@ -72,7 +73,8 @@ class RecordCommandTest {
     @Test
     void whatWasWrittenComesBackWhole() throws IOException {
         String first = file("first.json", FIRST.replace("Starter", starter()));
-        assertEquals(ExitStatus.CLEAN, run("record", STARTER, "--take", first, "-o", path("folder")), complaints::toString);
+        assertEquals(
+                ExitStatus.CLEAN, run("record", STARTER, "--take", first, "-o", path("folder")), complaints::toString);
         assertTrue(text.toString().contains("6 taken, 0 on record already, 0 to look at"), text.toString());
         AsBuilt record = record(out.resolve("folder"));
         assertEquals("to", record.ticks().get(1).end().or(""));
@@ -81,7 +83,10 @@ class RecordCommandTest {
         assertEquals("made", record.signatures().get(0).role().or(""));
         assertEquals("ab12", record.photos().get(0).hash().or(""));
         assertEquals("sleeve was short", record.notes().get(0).text().or(""));
-        assertEquals(mark, Seal.ofList(AircraftReader.read(out.resolve("folder")).aircraft()).mark());
+        assertEquals(
+                mark,
+                Seal.ofList(AircraftReader.read(out.resolve("folder")).aircraft())
+                        .mark());
     }
 
     @Test
@@ -159,7 +164,8 @@ class RecordCommandTest {
             }
         }
         assertEquals(ExitStatus.CLEAN, run("freeze", folder.toString(), "-o", path("open.json")), complaints::toString);
-        Files.writeString(folder.resolve("signatures.csv"), "item,role,by,date\nthe whole aircraft,released,KB,2026-03-01\n");
+        Files.writeString(
+                folder.resolve("signatures.csv"), "item,role,by,date\nthe whole aircraft,released,KB,2026-03-01\n");
         assertEquals(ExitStatus.FINDINGS, run("freeze", folder.toString(), "-o", path("signed.json")));
         assertTrue(
                 complaints.toString().contains("the whole aircraft is signed released by KB, and S"),

@@ -34,7 +34,8 @@ public final class SignedOpen {
         List<String> broken = new ArrayList<>();
         List<Headline> open = open(report);
         for (Signature signature : aircraft.record().signatures()) {
-            boolean released = signature.role().or("").strip().toLowerCase(Locale.ROOT).equals("released");
+            boolean released =
+                    signature.role().or("").strip().toLowerCase(Locale.ROOT).equals("released");
             Optional<Headline> on = open.stream()
                     .filter(headline -> released || names(headline, signature.item()))
                     .findFirst();
@@ -52,9 +53,9 @@ public final class SignedOpen {
 
     private static boolean names(Headline headline, String item) {
         return all(headline)
-                .anyMatch(finding ->
-                        finding.objects().stream().anyMatch(object -> object.equalsIgnoreCase(item.strip()))
-                                || finding.at().stream().anyMatch(place -> place.row().equalsIgnoreCase(item.strip())));
+                .anyMatch(finding -> finding.objects().stream()
+                                .anyMatch(object -> object.equalsIgnoreCase(item.strip()))
+                        || finding.at().stream().anyMatch(place -> place.row().equalsIgnoreCase(item.strip())));
     }
 
     private static Stream<Finding> all(Headline headline) {

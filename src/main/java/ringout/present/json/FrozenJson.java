@@ -14,7 +14,8 @@ public final class FrozenJson {
     public static String of(Aircraft aircraft) {
         String json = AircraftJson.of(aircraft);
         return "{\n  \"$frozen\": {\"mark\": \"" + Seal.ofList(aircraft).mark() + "\", \"list\": \""
-                + Seal.ofList(aircraft).hex() + "\", \"all\": \"" + Seal.ofAll(aircraft).hex() + "\"},"
+                + Seal.ofList(aircraft).hex() + "\", \"all\": \""
+                + Seal.ofAll(aircraft).hex() + "\"},"
                 + json.substring(1);
     }
 }

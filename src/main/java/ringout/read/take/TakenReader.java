@@ -87,13 +87,15 @@ public final class TakenReader {
                     near.isEmpty() ? "one of " + String.join(", ", KINDS) : near);
             return;
         }
-        missing(entry, switch (entry.kind()) {
-            case "tick" -> entry.end();
-            case "reading" -> entry.value();
-            case "signature" -> entry.role();
-            case "photo" -> entry.file();
-            default -> entry.text();
-        });
+        missing(
+                entry,
+                switch (entry.kind()) {
+                    case "tick" -> entry.end();
+                    case "reading" -> entry.value();
+                    case "signature" -> entry.role();
+                    case "photo" -> entry.file();
+                    default -> entry.text();
+                });
     }
 
     private void missing(TakenEntry entry, Datum<?> needed) {

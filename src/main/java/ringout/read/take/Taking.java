@@ -39,11 +39,9 @@ final class Taking {
     Taking(Aircraft aircraft, Seal now) {
         this.aircraft = aircraft;
         this.now = now;
-        this.leads = aircraft.leads().stream()
-                .map(Lead::id)
-                .map(Taking::fold)
-                .collect(Collectors.toSet());
-        Stream.of("ticks", "readings", "signatures", "photos", "notes").forEach(list -> lists.put(list, onRecord(list)));
+        this.leads = aircraft.leads().stream().map(Lead::id).map(Taking::fold).collect(Collectors.toSet());
+        Stream.of("ticks", "readings", "signatures", "photos", "notes")
+                .forEach(list -> lists.put(list, onRecord(list)));
     }
 
     private List<Object> onRecord(String list) {
@@ -70,22 +68,70 @@ final class Taking {
         switch (entry.kind()) {
             case "tick" -> {
                 if (!leads.contains(fold(entry.item()))) {
-                    conflicts.add(entry.at().words() + ": a tick of " + entry.item() + ", and no such lead is in the list");
+                    conflicts.add(
+                            entry.at().words() + ": a tick of " + entry.item() + ", and no such lead is in the list");
                 }
-                put("ticks", Tick.class, entry, List.of("lead", "end", "what"), Map.of(
-                        "lead", entry.item(), "end", entry.end(), "what", entry.what(), "note", entry.text(),
-                        "revision", revision));
+                put(
+                        "ticks",
+                        Tick.class,
+                        entry,
+                        List.of("lead", "end", "what"),
+                        Map.of(
+                                "lead",
+                                entry.item(),
+                                "end",
+                                entry.end(),
+                                "what",
+                                entry.what(),
+                                "note",
+                                entry.text(),
+                                "revision",
+                                revision));
             }
-            case "reading" -> put("readings", Reading.class, entry,
-                    List.of("where", "quantity", "state", "pulled"), Map.of(
-                    "where", entry.item(), "quantity", entry.quantity(), "state", entry.state(), "pulled", entry.pulled(),
-                    "value", entry.value(), "instrument", entry.instrument(), "note", entry.text(), "revision", revision));
-            case "signature" -> put("signatures", Signature.class, entry, List.of("item", "role"), Map.of(
-                    "item", entry.item(), "role", entry.role(), "page", entry.page(), "revision", revision));
-            case "photo" -> put("photos", Photo.class, entry, List.of("item", "file"), Map.of(
-                    "item", entry.item(), "file", entry.file(), "hash", entry.hash()));
-            default -> put("notes", RecordNote.class, entry, List.of("item", "text"), Map.of(
-                    "item", entry.item(), "text", entry.text(), "revision", revision));
+            case "reading" ->
+                put(
+                        "readings",
+                        Reading.class,
+                        entry,
+                        List.of("where", "quantity", "state", "pulled"),
+                        Map.of(
+                                "where",
+                                entry.item(),
+                                "quantity",
+                                entry.quantity(),
+                                "state",
+                                entry.state(),
+                                "pulled",
+                                entry.pulled(),
+                                "value",
+                                entry.value(),
+                                "instrument",
+                                entry.instrument(),
+                                "note",
+                                entry.text(),
+                                "revision",
+                                revision));
+            case "signature" ->
+                put(
+                        "signatures",
+                        Signature.class,
+                        entry,
+                        List.of("item", "role"),
+                        Map.of("item", entry.item(), "role", entry.role(), "page", entry.page(), "revision", revision));
+            case "photo" ->
+                put(
+                        "photos",
+                        Photo.class,
+                        entry,
+                        List.of("item", "file"),
+                        Map.of("item", entry.item(), "file", entry.file(), "hash", entry.hash()));
+            default ->
+                put(
+                        "notes",
+                        RecordNote.class,
+                        entry,
+                        List.of("item", "text"),
+                        Map.of("item", entry.item(), "text", entry.text(), "revision", revision));
         }
     }
 
@@ -128,9 +174,10 @@ final class Taking {
     }
 
     private static String text(Object value) {
-        return fold(value instanceof Datum<?> datum
-                ? datum.known().map(Object::toString).orElse("")
-                : value.toString());
+        return fold(
+                value instanceof Datum<?> datum
+                        ? datum.known().map(Object::toString).orElse("")
+                        : value.toString());
     }
 
     /** What a record says beyond its subject. */
@@ -139,7 +186,10 @@ final class Taking {
                 .filter(slot -> slot.kind() == Slot.Kind.DATUM && !subject.contains(slot.name()))
                 .filter(slot -> !text(slot.get(record)).isEmpty())
                 .map(slot -> slot.name() + " "
-                        + ((Datum<?>) slot.get(record)).known().map(Object::toString).orElse(""))
+                        + ((Datum<?>) slot.get(record))
+                                .known()
+                                .map(Object::toString)
+                                .orElse(""))
                 .collect(Collectors.joining(", "));
     }
 
