@@ -156,6 +156,11 @@ class StagedPlanTest {
                 .orElseThrow();
         assertEquals("", inside.outside(), "the lead from IMU to LOG shows nowhere outside");
         assertEquals("LGC-CMD", outside.outside());
+        LastChance.Joint tap = plate.joints().stream()
+                .filter(joint -> joint.name().equals("PDB-T1"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals("", tap.outside(), "the net shows at the packs, but not the contact of the tap");
     }
 
     @Test

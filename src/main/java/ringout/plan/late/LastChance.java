@@ -29,7 +29,7 @@ public record LastChance(
      * @param leads leads on it
      * @param proofs tasks that prove it before the lid, in words with their step
      * @param photos whether a photo is on record or asked for by the plan, in words
-     * @param outside a plug in reach with all lids on that shows the same nets; empty when there is none for some pin
+     * @param outside far ends of all its leads, where each is in reach with all lids on; empty when one is hidden too
      * @param lateMinutes what it costs to find it wrong after the lid: opening, its own test again, and of what the opening disturbs
      * @param wrong probability that it is wrong, 0 to 1; judgement
      */

@@ -9,7 +9,6 @@ import ringout.check.build.HandSettings;
 import ringout.check.build.HiddenSpots;
 import ringout.check.form.Situation;
 import ringout.graph.Circuit;
-import ringout.graph.Nets;
 import ringout.graph.Wiring;
 import ringout.graph.order.Covers;
 import ringout.model.Cover;
@@ -127,39 +126,23 @@ public final class Lateness {
         return List.copyOf(photos);
     }
 
-    /** Plugs in reach that show every pin of a plug, the far ends of its leads first; nothing when some pin shows nowhere. */
+    /**
+     * The far ends of all leads on a plug, where each is in reach with all lids on: pulled there, a meter reads into the lead
+     * up to the joint. Another plug on the same net would not do: it shows the net and not this contact.
+     */
     private String outside(HiddenSpots.Spot spot) {
-        TreeSet<String> found = new TreeSet<>();
+        TreeSet<String> far = new TreeSet<>();
         int end = wiring.endPin(spot.unit(), spot.plug());
         for (int pin = wiring.firstPin(spot.unit(), spot.plug()); pin < end; pin++) {
-            if (wiring.wiresAt(pin).length > 0) {
-                List<String> clear = clear(pin);
-                if (clear.isEmpty()) {
+            for (int wire : wiring.wiresAt(pin)) {
+                int other = wiring.wires().get(wire).otherPin(pin);
+                if (hidden.get(other)) {
                     return "";
                 }
-                found.addAll(clear);
-            }
-        }
-        return String.join(", ", found);
-    }
-
-    private List<String> clear(int pin) {
-        List<String> far = new ArrayList<>();
-        for (int wire : wiring.wiresAt(pin)) {
-            int other = wiring.wires().get(wire).otherPin(pin);
-            if (!hidden.get(other)) {
                 far.add(plug(other));
             }
         }
-        if (far.isEmpty()) {
-            Nets nets = at.whole().nets();
-            for (int other : nets.pins(nets.of(pin))) {
-                if (!hidden.get(other)) {
-                    return List.of(plug(other));
-                }
-            }
-        }
-        return far;
+        return String.join(", ", far);
     }
 
     private String plug(int pin) {

@@ -96,10 +96,12 @@ public final class PlanText {
                 .map(LastChance.Joint::name)
                 .toList();
         if (!nowhere.isEmpty()) {
-            line("now only", String.join(", ", nowhere) + ": no plug outside shows them");
+            line(
+                    "now only",
+                    String.join(", ", nowhere) + ": both ends of a lead are hidden, no plug outside reads into it");
         }
         if (!shown.isEmpty()) {
-            line("outside too", String.join(", ", shown));
+            line("outside too", String.join(", ", shown) + ": by the far end of their leads");
         }
         if (!lid.settings().isEmpty()) {
             line("by hand", String.join(", ", lid.settings()));

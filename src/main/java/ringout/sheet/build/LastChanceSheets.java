@@ -57,9 +57,10 @@ final class LastChanceSheets {
             blocks.add(settings.table());
         }
         blocks.add(new Paragraph(
-                "\"Shown outside\" names a plug in reach on which the same nets can be measured with all lids on; where"
-                        + " nothing is named, only this lid's removal shows the joint again. \"Late\" adds opening, the test again and the tests"
-                        + " of what opening disturbs."));
+                "\"Far end in reach\": pulled there with all lids on, a meter reads into the lead up to the joint; what the unit"
+                        + " itself does not join shows by function only. Where it says nowhere, only taking the lid off shows the joint"
+                        + " again. \"Late\" adds opening, the test again and the tests of what opening"
+                        + " disturbs."));
         return from.sheet(
                 "last-chance-" + Words.file(lid.cover()),
                 "Last chance: " + lid.cover(),
@@ -72,7 +73,7 @@ final class LastChanceSheets {
                 "last-chance-" + Words.file(lid.cover()),
                 Column.text("joint"),
                 Column.text("leads"),
-                Column.text("shown outside"),
+                Column.text("far end in reach"),
                 Column.number("late", "min"),
                 Column.tick("proved"),
                 Column.writeIn("reading", "", READING_MM),

@@ -133,7 +133,7 @@ final class PlanSheet {
                 Column.text("lid"),
                 Column.number("closed in stage", ""),
                 Column.number("joints under it first", ""),
-                Column.number("shown by no plug outside", ""),
+                Column.number("of them with hidden far ends", ""),
                 Column.number("off and on again", "min"),
                 Column.number("late, at most", "min"));
         for (LastChance lid : plan.lastChances()) {

@@ -69,11 +69,18 @@ public final class PowerUpDocument {
             blocks.addAll(plugs());
         }
         blocks.add(readings(stage));
-        boolean live = stage.kind() != PowerStage.Kind.OHMS;
-        blocks.add(new Caution(
-                List.of((live ? "switch off at once: " : "no power at all if: ") + String.join("; ", stage.stop()))));
+        blocks.add(new Caution(List.of(ending(stage.kind()) + ": " + String.join("; ", stage.stop()))));
         stage.notes().forEach(note -> blocks.add(new Paragraph("Note: " + note + ".")));
         return new Section(stage.id() + ": " + stage.what(), blocks);
+    }
+
+    /** What is done when something is not right. */
+    private static String ending(PowerStage.Kind kind) {
+        return switch (kind) {
+            case OHMS -> "no power at all if";
+            case HOVER -> "land at once";
+            default -> "switch off at once";
+        };
     }
 
     private static List<KeyValues.Pair> facts(PowerStage stage) {
