@@ -82,8 +82,13 @@ public final class DocumentPage {
     }
 
     private static void write(StringBuilder out, String id, Document document) {
-        boolean flat = document.form() == Document.Form.LANDSCAPE;
-        out.append("<article id=\"").append(id).append('"').append(flat ? " class=\"flat\"" : "");
+        String form =
+                switch (document.form()) {
+                    case PORTRAIT -> "";
+                    case LANDSCAPE -> " class=\"flat\"";
+                    case DRAWINGS -> " class=\"plates\"";
+                };
+        out.append("<article id=\"").append(id).append('"').append(form);
         out.append(" aria-labelledby=\"")
                 .append(id)
                 .append("-title\">\n<h2 id=\"")

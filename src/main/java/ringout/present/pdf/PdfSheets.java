@@ -73,31 +73,11 @@ public final class PdfSheets {
         return "sheet-" + (page + 1);
     }
 
-    /** The drawing is laid over the page and not into its flow, which could make it a second page by a rounded hair. */
     private void page(FoWriter fo, int number) throws SAXException {
         Page page = pages.get(number);
-        String width = FoWriter.mm(page.size().width());
-        String height = FoWriter.mm(page.size().height());
         fo.open("page-sequence", "master-reference", page.size().name(), "id", anchor(number));
         fo.open("flow", "flow-name", "xsl-region-body");
-        fo.open(
-                "block-container",
-                "absolute-position",
-                "fixed",
-                "top",
-                "0mm",
-                "left",
-                "0mm",
-                "width",
-                width,
-                "height",
-                height,
-                "overflow",
-                "visible");
-        fo.open("block", "line-height", "0", "font-size", "0");
-        fo.open("instream-foreign-object", "content-width", width, "content-height", height, "scaling", "uniform");
-        fo.drawing(page.svg().text());
-        fo.close().close().close();
+        Plate.drawing(fo, page.svg().text(), page.size().width(), page.size().height());
         fo.empty("block").close().close();
     }
 }

@@ -45,18 +45,7 @@ record Plate(String svg, double wide, double high) {
 
     /** The page; its last words are written by the caller, who knows which page is the last. */
     void page(FoWriter fo, Document document, String last) throws SAXException {
-        // Laid over the page and not into its flow, which could make it a second page by a rounded hair.
-        container(fo, 0, 0, wide, high, "0");
-        fo.open("block", "line-height", "0", "font-size", "0");
-        fo.open(
-                "instream-foreign-object",
-                "content-width",
-                FoWriter.mm(wide),
-                "content-height",
-                FoWriter.mm(high),
-                "scaling",
-                "uniform");
-        fo.drawing(svg).close().close().close();
+        drawing(fo, svg, wide, high);
         double room = high - 2 * END;
         // Width and height are those of the turned text.
         container(fo, LEFT, END, room, 2 * PageForm.line(), "90");
@@ -72,6 +61,21 @@ record Plate(String svg, double wide, double high) {
                 "font-weight",
                 "bold");
         fo.close();
+    }
+
+    /** A drawing over a whole page: not in its flow, which could make it a second page by a rounded hair. */
+    static void drawing(FoWriter fo, String svg, double wide, double high) throws SAXException {
+        container(fo, 0, 0, wide, high, "0");
+        fo.open("block", "line-height", "0", "font-size", "0");
+        fo.open(
+                "instream-foreign-object",
+                "content-width",
+                FoWriter.mm(wide),
+                "content-height",
+                FoWriter.mm(high),
+                "scaling",
+                "uniform");
+        fo.drawing(svg).close().close().close();
     }
 
     private static void container(FoWriter fo, double left, double top, double width, double height, String turned)

@@ -21,6 +21,7 @@ import org.junit.jupiter.api.Test;
 import ringout.sheet.document.Caution;
 import ringout.sheet.document.Column;
 import ringout.sheet.document.Document;
+import ringout.sheet.document.Figure;
 import ringout.sheet.document.KeyValues;
 import ringout.sheet.document.Paragraph;
 import ringout.sheet.document.RevisionMark;
@@ -127,6 +128,41 @@ class PdfDocumentsTest {
             PDRectangle flat = pdf.getPage(1).getMediaBox();
             assertEquals(297, flat.getWidth() / 72 * 25.4, 0.1);
             assertEquals(210, flat.getHeight() / 72 * 25.4, 0.1);
+        }
+    }
+
+    @Test
+    void aDrawingFillsAPageOfItsOwnSizeWithTheMarkInItsMargin() throws IOException {
+        String svg =
+                "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"420mm\" height=\"297mm\" viewBox=\"0 0 420 297\">"
+                        + "<text x=\"200\" y=\"150\" font-family=\"'DejaVu Sans Condensed'\" font-size=\"5\">lead W65</text></svg>";
+        Document drawings = document(
+                "Lead drawings",
+                Document.Form.DRAWINGS,
+                new Section("leads W01", List.of(new Figure("leads W01", () -> svg))),
+                new Section("leads W65", List.of(new Figure("leads W65", () -> svg))));
+        Document text = document("Second", Document.Form.PORTRAIT, new Section("", List.of(new Paragraph("b"))));
+        try (PDDocument pdf = read(drawings, text)) {
+            assertEquals(3, pdf.getNumberOfPages());
+            for (int page = 0; page < 2; page++) {
+                PDRectangle box = pdf.getPage(page).getMediaBox();
+                assertEquals(420, box.getWidth() / 72 * 25.4, 0.1);
+                assertEquals(297, box.getHeight() / 72 * 25.4, 0.1);
+                PDFTextStripper eye = new PDFTextStripper();
+                eye.setStartPage(page + 1);
+                eye.setEndPage(page + 1);
+                String seen = eye.getText(pdf).replaceAll("\\s", "");
+                assertTrue(seen.contains("leadW65"), seen);
+                assertTrue(seen.contains("1a2b3c4d"), seen);
+                assertTrue(seen.contains("page" + (page + 1) + "of3"), seen);
+                assertTrue(seen.contains("propellersoff"), seen);
+            }
+            List<String> marks = new ArrayList<>();
+            for (PDOutlineItem item :
+                    pdf.getDocumentCatalog().getDocumentOutline().children()) {
+                item.children().forEach(inner -> marks.add(inner.getTitle()));
+            }
+            assertEquals(List.of("leads W01", "leads W65"), marks);
         }
     }
 
