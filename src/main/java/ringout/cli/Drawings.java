@@ -92,6 +92,7 @@ final class Drawings {
         sheets = set.stream()
                 .filter(sheet ->
                         kind == Kind.ALL || kind.name().equals(sheet.kind().name()))
+                .parallel()
                 .map(sheet -> new Named(sheet.name(), sheet.sheet(), SvgOutcome.of(sheet.sheet())))
                 .toList();
     }

@@ -40,7 +40,7 @@ class DrawnSetTest {
         for (int i = 0; i < AIRCRAFT; i++) {
             Craft craft = Craft.of(random.nextLong());
             Aircraft aircraft = i % 2 == 0 ? craft.aircraft() : mistaken(craft, random);
-            sheets += judge(craft.toString(), aircraft, wrong);
+            sheets += judged(craft.toString(), aircraft, i % 2 == 0, wrong);
         }
         assertEquals(List.of(), wrong);
         assertTrue(sheets > 5 * AIRCRAFT, "only " + sheets + " sheets");
@@ -57,8 +57,18 @@ class DrawnSetTest {
                 .orElse(craft.aircraft());
     }
 
+    /** An aircraft that cannot be drawn is told, and the next one is drawn. */
+    private static int judged(String name, Aircraft aircraft, boolean sound, List<String> wrong) {
+        try {
+            return judge(name, aircraft, sound, wrong);
+        } catch (RuntimeException | StackOverflowError e) {
+            wrong.add(name + " " + e);
+            return 0;
+        }
+    }
+
     /** Draws one aircraft; adds what is wrong. */
-    private static int judge(String name, Aircraft aircraft, List<String> wrong) {
+    private static int judge(String name, Aircraft aircraft, boolean sound, List<String> wrong) {
         Report report = Told.review(aircraft);
         Circuit circuit = Circuit.all(Wiring.of(aircraft)).get(0);
         List<SheetSet.Numbered> set = SheetSet.of(circuit, report, "0badcafe");
@@ -89,7 +99,9 @@ class DrawnSetTest {
         Collections.sort(wanted);
         compare(name + " wiring", wanted, wired, wrong);
         compare(name + " leads", wanted, led, wrong);
-        SheetSet.missing(circuit, set).forEach(line -> wrong.add(name + " lacks " + line));
+        if (sound) {
+            SheetSet.missing(circuit, set).forEach(line -> wrong.add(name + " lacks " + line));
+        }
         return set.size();
     }
 

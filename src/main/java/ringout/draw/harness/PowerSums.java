@@ -2,9 +2,11 @@ package ringout.draw.harness;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import ringout.draw.tree.TreeLink;
 
 /** What goes through the boards of a tree at average and at peak: the sum of what loads and regulators below take. */
@@ -21,21 +23,26 @@ final class PowerSums {
         below.clear();
         links.forEach(link ->
                 below.computeIfAbsent(link.from(), key -> new ArrayList<>()).add(link.to()));
-        double[] sum = sum(id);
+        double[] sum = sum(id, new HashSet<>());
         return TreeFigures.both(sum[0], Double.isNaN(sum[1]) ? OptionalDouble.empty() : OptionalDouble.of(sum[1]));
     }
 
-    private double[] sum(String id) {
+    /** A thing on the way to itself counts nothing: boards that feed each other would be counted without end. */
+    private double[] sum(String id, Set<String> passed) {
         double[] own = takes.get(id);
         if (own != null) {
             return own;
         }
         double[] sum = {0, 0};
+        if (!passed.add(id)) {
+            return sum;
+        }
         for (String child : below.getOrDefault(id, List.of())) {
-            double[] more = sum(child);
+            double[] more = sum(child, passed);
             sum[0] += more[0];
             sum[1] += more[1];
         }
+        passed.remove(id);
         return sum;
     }
 }

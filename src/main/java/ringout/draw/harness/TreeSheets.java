@@ -12,7 +12,8 @@ public final class TreeSheets {
     private TreeSheets() {}
 
     /**
-     * The power tree; nothing when there is no operating point or no sheet holds it.
+     * The power tree; nothing when there is no operating point, supplies feed each other
+     * in a ring, or no sheet holds it.
      *
      * @param report findings to mark
      * @param hash of the data, printed on the sheet
@@ -32,7 +33,7 @@ public final class TreeSheets {
     }
 
     private static Optional<TreeDrawing.Fits> drawn(Optional<TreeScene> scene) {
-        return scene.filter(s -> !s.links().isEmpty())
+        return scene.filter(s -> !s.links().isEmpty() && !s.rings())
                 .map(s -> TreeDrawing.of(s, SheetSize.all()))
                 .flatMap(drawing -> drawing instanceof TreeDrawing.Fits fits ? Optional.of(fits) : Optional.empty());
     }

@@ -1,7 +1,11 @@
 package ringout.draw.tree;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import ringout.draw.scene.FindingLine;
 import ringout.draw.scene.Mark;
@@ -44,6 +48,25 @@ public record TreeScene(
         links.forEach(link -> need(known.add(link.id()), "identifier used twice: " + link.id()));
         marks.forEach(
                 mark -> mark.targets().forEach(target -> need(known.contains(target), "mark on unknown " + target)));
+    }
+
+    /** {@return whether some lines lead round in a ring, which no tree can show} */
+    public boolean rings() {
+        Map<String, Integer> above = new HashMap<>();
+        links.forEach(link -> above.merge(link.to(), 1, Integer::sum));
+        Deque<String> free = new ArrayDeque<>();
+        nodes.stream().map(TreeNode::id).filter(id -> !above.containsKey(id)).forEach(free::add);
+        int passed = 0;
+        while (!free.isEmpty()) {
+            String node = free.remove();
+            passed++;
+            for (TreeLink link : links) {
+                if (link.from().equals(node) && above.merge(link.to(), -1, Integer::sum) == 0) {
+                    free.add(link.to());
+                }
+            }
+        }
+        return passed < nodes.size();
     }
 
     private static void need(boolean kept, String breach) {
