@@ -169,7 +169,8 @@ public final class SheetSet {
             missing.add((wired - drawn) + " of " + wired + " bus diagrams: larger than the largest sheet");
         }
         if (!PowerGraph.of(circuit).loads().isEmpty()) {
-            String why = ": nothing flows that could be computed, supplies feed each other, or it is larger than the largest sheet";
+            String why =
+                    ": nothing flows that could be computed, supplies feed each other, or it is larger than the largest sheet";
             if (count(sheets, Kind.POWER) == 0) {
                 missing.add("power tree" + why);
             }

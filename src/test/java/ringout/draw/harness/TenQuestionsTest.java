@@ -39,8 +39,7 @@ class TenQuestionsTest {
     private static final Map<String, List<SheetSet.Numbered>> SETS = new HashMap<>();
 
     private static List<SheetSet.Numbered> set(String sample, List<Circuit> circuits) {
-        return SETS.computeIfAbsent(
-                sample, key -> SheetSet.of(circuits.get(0), Leaves.report(circuits), "0badcafe"));
+        return SETS.computeIfAbsent(sample, key -> SheetSet.of(circuits.get(0), Leaves.report(circuits), "0badcafe"));
     }
 
     private static Element one(List<Element> sheets, String name, Predicate<Element> which) {
@@ -105,7 +104,8 @@ class TenQuestionsTest {
         assertEquals(
                 List.of("mated", "pulled: into lead", "pulled: into unit"),
                 rightOf(bus, "plug").subList(0, 3));
-        // Two terminators of 120 ohm: both seen when mated, the far one into the lead, the own one into the unit; the nodes
+        // Two terminators of 120 ohm: both seen when mated, the far one into the lead, the own one into the unit; the
+        // nodes
         // between and the conductors take or add an ohm.
         assertEquals(List.of("60", "119", "120"), rightOf(bus, "FC-C2").subList(0, 3));
     }
@@ -188,7 +188,8 @@ class TenQuestionsTest {
         Element face = one(
                 sheets("linewarden", SheetSet.Kind.FACE),
                 "face",
-                one -> is("face", "FC-C2").test(one) && is("view", "mating face").test(one));
+                one -> is("face", "FC-C2").test(one)
+                        && is("view", "mating face").test(one));
         Element left = Leaves.of(face, "contact").stream()
                 .min(Comparator.comparingDouble(
                         contact -> Leaves.number(Leaves.of(contact, "place").get(0), "x")))
