@@ -7,9 +7,13 @@ import java.util.Map;
 
 /**
  * How likely each suspect is after the readings, on the supposition that exactly one fault is present (or something not in the model).
- * Independent questions multiply; repeats of one question count only against the reading error.
+ * Independent questions multiply; repeats of one question count only against the reading error. A repair that
+ * was done and did not cure speaks against all that it cures.
  */
 public final class Belief {
+    /** Chance that a repair leaves the fault it is for: badly done, or at the wrong end. Judgement, no source. */
+    public static final double BOTCHED = 0.03;
+
     private final Problem problem;
     private final Observed observed;
     private final double[] share;
@@ -29,6 +33,12 @@ public final class Belief {
             share[s] = problem.prior(s);
         }
         boolean possible = true;
+        for (String action : observed.vain()) {
+            for (int s = 0; s < share.length; s++) {
+                share[s] *= problem.isCuredBy(s, action) ? BOTCHED : 1;
+            }
+            possible = possible && normalise(share);
+        }
         for (Map.Entry<Integer, List<Integer>> series :
                 Likelihood.byQuestion(observed.readings()).entrySet()) {
             for (int s = 0; s < share.length; s++) {

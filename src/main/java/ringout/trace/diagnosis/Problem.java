@@ -131,6 +131,12 @@ public final class Problem {
         return repairOf[suspect];
     }
 
+    /** Whether a repair action, by its name, cures a suspect. */
+    public boolean isCuredBy(int suspect, String action) {
+        int repair = repairOf[suspect];
+        return repair != NO_REPAIR && repairs.get(repair).name().equals(action);
+    }
+
     /** Share of a suspect before any reading; all sum to 1. */
     public double prior(int suspect) {
         return prior[suspect];

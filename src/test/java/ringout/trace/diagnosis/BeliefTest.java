@@ -47,6 +47,24 @@ class BeliefTest {
         assertEquals(List.of(0, 2, 3, 1), belief.ranked());
     }
 
+    /** A repair that did not cure leaves of what it cures only what is left when one in so many repairs is badly done. */
+    @Test
+    void aRepairInVainSpeaksAgainstAllThatItCures() {
+        Problem problem = problem(0.05, ROWS);
+        RepairAction mend = problem.repairs().get(0);
+        Observed seen = Observed.NOTHING.inVain(mend);
+        assertEquals(List.of("mend"), seen.with(problem, new Reading(0, 1)).open(List.of("lid")).vain());
+        Belief belief = Belief.of(problem, seen);
+        double[] joint = {.57 * Belief.BOTCHED, .19, .19, .05};
+        double sum = joint[0] + joint[1] + joint[2] + joint[3];
+        for (int s = 0; s < joint.length; s++) {
+            assertEquals(joint[s] / sum, belief.share(s), EXACT);
+        }
+        assertEquals("swap", belief.repairs().get(0).action().name());
+        // twice in vain says no more than that it is not this
+        assertTrue(Belief.of(problem, seen.inVain(mend)).share(0) < belief.share(0));
+    }
+
     @Test
     void repeatsTakeAwayTheDoubtOfTheReadingNotOfTheFault() {
         Problem problem = problem(0, ROWS);
