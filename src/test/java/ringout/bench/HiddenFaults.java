@@ -24,9 +24,14 @@ public final class HiddenFaults {
             Campaign campaign = Campaign.on(sample);
             double before = cpuSeconds();
             Tally tally = campaign.run(count / SAMPLES.size(), seed);
-            print("%s: %d candidates, latent %.3f by number, %.3f by weight; %.1f s of processor%n%s", sample,
-                    campaign.dictionary().entries().size(), campaign.dictionary().latentShare(),
-                    campaign.dictionary().latentWeight(), cpuSeconds() - before, tally);
+            print(
+                    "%s: %d candidates, latent %.3f by number, %.3f by weight; %.1f s of processor%n%s",
+                    sample,
+                    campaign.dictionary().entries().size(),
+                    campaign.dictionary().latentShare(),
+                    campaign.dictionary().latentWeight(),
+                    cpuSeconds() - before,
+                    tally);
             all.addAll(tally);
         }
         print("all:%n%s", all);

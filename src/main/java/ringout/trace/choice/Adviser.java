@@ -27,6 +27,9 @@ import ringout.trace.diagnosis.RepairShare;
 public record Adviser(Problem problem, Rules rules, Effort effort) {
     private static final int NEAREST = 5;
 
+    /** A suspect with no more share than this moves no advice, and a search has hundreds of them. */
+    private static final double NEGLIGIBLE = 1e-6;
+
     /** By the usual rules with the effort for an aircraft. */
     public static Adviser of(Problem problem) {
         return new Adviser(problem, Rules.USUAL, Effort.FIELD);
@@ -149,7 +152,11 @@ public record Adviser(Problem problem, Rules rules, Effort effort) {
 
         Outlook(Belief belief, Rules rules, List<Integer> questions) {
             this.belief = belief;
-            this.start = position(belief, Board.of(belief, rules, questions), belief.ranked());
+            List<Integer> seen = belief.ranked().stream()
+                    .filter(s -> belief.share(s) > NEGLIGIBLE)
+                    .toList();
+            int[] members = seen.stream().mapToInt(Integer::intValue).toArray();
+            this.start = position(belief, Board.of(belief, rules, questions, members), seen);
             List<Option> telling = start.useful();
             this.useful = asInProblem(telling.isEmpty() ? start.helping() : telling);
         }

@@ -46,12 +46,10 @@ final class Board {
                 .toArray();
     }
 
-    /** All questions that a choice is to be made from, all suspects. */
-    static Board of(Belief belief, Rules rules, List<Integer> questions) {
+    /** All questions that a choice is to be made from, and the suspects looked at. */
+    static Board of(Belief belief, Rules rules, List<Integer> questions, int[] members) {
         Rows[] rows = questions.stream().map(belief::rowsOf).toArray(Rows[]::new);
-        int[] all = new int[belief.problem().size()];
-        Arrays.setAll(all, s -> s);
-        return new Board(belief.problem(), rules, questions, rows, all, 0);
+        return new Board(belief.problem(), rules, questions, rows, members, 0);
     }
 
     /** Fewer questions (by number in the problem) and fewer suspects, dropping those whose share falls below one. */

@@ -17,24 +17,46 @@ final class Gauge {
      */
     static double groupBits(Rows rows, int[] member, double[] mass, int[] groupOf, int groups) {
         int width = rows.outcomes() + 1;
-        double[] joint = new double[groups * width];
+        int[] size = new int[groups];
+        for (int suspect : member) {
+            if (groupOf[suspect] < groups) {
+                size[groupOf[suspect]]++;
+            }
+        }
         double[] outcome = new double[width];
-        double[] group = new double[groups];
+        double[][] joint = new double[groups][];
         double inside = 0;
+        double nats = 0;
         for (int i = 0; i < member.length; i++) {
             int g = groupOf[member[i]];
             if (g < groups) {
-                add(rows, member[i], mass[i], g * width, joint);
-                group[g] += mass[i];
                 inside += mass[i];
+                if (size[g] == 1) {
+                    // What an outcome leaves of a group of one is the row itself, whose own term is kept with it.
+                    add(rows, member[i], mass[i], outcome);
+                    nats += mass[i] * rows.nats(member[i]);
+                } else {
+                    joint[g] = joint[g] == null ? new double[width] : joint[g];
+                    add(rows, member[i], mass[i], joint[g]);
+                }
             }
         }
-        for (int k = 0; k < joint.length; k++) {
-            outcome[k % width] += joint[k];
+        for (double[] one : joint) {
+            nats += one == null ? 0 : within(one, outcome);
         }
-        // All three sums are scaled by the mass inside; its own term restores the scale of a distribution.
-        double nats = plogp(joint) - plogp(group) - plogp(outcome) + plogp(inside);
+        // All sums are scaled by the mass inside; its own term restores the scale of a distribution.
+        nats += plogp(inside) - plogp(outcome);
         return inside > 0 ? Math.max(0, nats) / inside / LN2 : 0;
+    }
+
+    /** The terms of one group, and its part of the outcomes. */
+    private static double within(double[] joint, double[] outcome) {
+        double sum = 0;
+        for (int k = 0; k < joint.length; k++) {
+            sum += joint[k];
+            outcome[k] += joint[k];
+        }
+        return plogp(joint) - plogp(sum);
     }
 
     /** Bits the outcome tells of the suspect itself. */
@@ -43,24 +65,20 @@ final class Gauge {
         double[] outcome = new double[width];
         double given = 0;
         for (int i = 0; i < member.length; i++) {
-            add(rows, member[i], mass[i], 0, outcome);
-            if (!rows.isFree(member[i])) {
-                for (int o = 0; o < rows.outcomes(); o++) {
-                    given += mass[i] * plogp(rows.likelihood(member[i], o));
-                }
-            }
+            add(rows, member[i], mass[i], outcome);
+            given += mass[i] * rows.nats(member[i]);
         }
         return (plogp(outcome) - given) / -LN2;
     }
 
-    private static void add(Rows rows, int suspect, double mass, int at, double[] sum) {
+    private static void add(Rows rows, int suspect, double mass, double[] sum) {
         int m = rows.outcomes();
         if (rows.isFree(suspect)) {
-            sum[at + m] += mass;
+            sum[m] += mass;
             return;
         }
         for (int o = 0; o < m; o++) {
-            sum[at + o] += mass * rows.likelihood(suspect, o);
+            sum[o] += mass * rows.likelihood(suspect, o);
         }
     }
 

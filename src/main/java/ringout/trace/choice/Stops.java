@@ -130,7 +130,11 @@ record Stops(Rules rules, Belief belief, List<RepairShare> shares, List<Option> 
         List<Reading> rest = belief.observed().readings().stream()
                 .filter(one -> !one.equals(reading))
                 .toList();
-        return Belief.of(problem(), new Observed(rest, opened(), belief.observed().vain())).repairs().stream()
+        return Belief.of(
+                        problem(),
+                        new Observed(rest, opened(), belief.observed().vain()))
+                .repairs()
+                .stream()
                 .filter(one -> one.action().equals(action))
                 .mapToDouble(RepairShare::share)
                 .sum();

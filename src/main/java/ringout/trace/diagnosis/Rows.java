@@ -7,11 +7,19 @@ public final class Rows {
     private final double[] chance;
     private final boolean[] free;
     private final int outcomes;
+    private final double[] nats;
 
     Rows(double[] chance, boolean[] free, int outcomes) {
         this.chance = chance;
         this.free = free;
         this.outcomes = outcomes;
+        this.nats = new double[free.length];
+        for (int s = 0; s < nats.length; s++) {
+            for (int o = 0; o < outcomes && !free[s]; o++) {
+                double p = chance[s * outcomes + o];
+                nats[s] += p > 0 ? p * Math.log(p) : 0;
+            }
+        }
     }
 
     /** Checks a table of one question; a last suspect that knows nothing is added when {@code unknown} and not told. */
@@ -76,6 +84,11 @@ public final class Rows {
     /** Whether the suspect predicts nothing of this question. */
     public boolean isFree(int suspect) {
         return free[suspect];
+    }
+
+    /** Sum of p ln p over the outcomes of a suspect, 0 where it predicts nothing: the negative of its own uncertainty, in nats. */
+    public double nats(int suspect) {
+        return nats[suspect];
     }
 
     /** Chance of an outcome, the outcomes being equally likely where the suspect predicts nothing. */

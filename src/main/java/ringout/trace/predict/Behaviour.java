@@ -4,10 +4,12 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import ringout.graph.Circuit;
 import ringout.graph.Wiring;
 import ringout.graph.power.Consumer;
@@ -37,6 +39,10 @@ public final class Behaviour {
     private final BitSet worked;
     private final PowerReach healthy;
     private final int units;
+    private final Map<Plugged, Set<String>> beyond = new ConcurrentHashMap<>();
+
+    /** A plug by number of its unit and in its type. */
+    private record Plugged(int unit, int plug) {}
 
     private Behaviour(Circuit circuit) {
         this.circuit = circuit;
@@ -183,8 +189,12 @@ public final class Behaviour {
         return seen(Healthy.CIRCUIT.defect(), new EditedNets(edited), lit, working, new BitSet(), new TreeSet<>());
     }
 
-    /** Units that are silent or dark because a plug is pulled, nothing else being wrong. */
+    /** Units that are silent or dark because a plug is pulled, nothing else being wrong; found once. */
     Set<String> beyond(int unit, int plug) {
+        return beyond.computeIfAbsent(new Plugged(unit, plug), key -> found(unit, plug));
+    }
+
+    private Set<String> found(int unit, int plug) {
         EditedNets nets =
                 new EditedNets(new Edited(circuit, BusMeter.of(circuit).pulled(unit, plug)));
         BitSet lit = new BitSet();

@@ -79,22 +79,47 @@ public final class Tally {
         List<Run> out = runs.stream().filter(run -> !run.listed()).toList();
         StringBuilder text = new StringBuilder();
         line(text, "faults %d, of them not in the list %d", runs.size(), out.size());
-        line(text, "right action first at the stop %.3f, first repair done at all right %.3f, cured in the end %.3f",
-                rightAtStop(), share(in, Run::firstRepairRight), cured());
+        line(
+                text,
+                "right action first at the stop %.3f, first repair done at all right %.3f, cured in the end %.3f",
+                rightAtStop(),
+                share(in, Run::firstRepairRight),
+                cured());
         stops().forEach((stop, count) -> {
             List<Run> some = in.stream().filter(run -> run.stop() == stop).toList();
-            line(text, "  %s: %d, listed %d, claimed %.3f, right %.3f", stop, count, some.size(),
-                    mean(some, Run::claimed), share(some, Run::right));
+            line(
+                    text,
+                    "  %s: %d, listed %d, claimed %.3f, right %.3f",
+                    stop,
+                    count,
+                    some.size(),
+                    mean(some, Run::claimed),
+                    share(some, Run::right));
         });
-        line(text, "rank of the fault: first %.3f, within three %.3f, mean %.2f; of its repair: first %.3f, within three %.3f",
-                share(in, run -> run.rank() == 1), share(in, run -> run.rank() <= 3), mean(in, Run::rank),
-                share(in, run -> run.repairRank() == 1), share(in, run -> run.repairRank() <= 3));
-        line(text, "minutes to the stop: mean %.1f, p95 %.1f; to the cure: mean %.1f, p95 %.1f; readings mean %.1f; repairs in vain mean %.2f",
-                mean(in, Run::toStop), quantile(in, Run::toStop, 0.95), mean(in, Run::minutes),
-                quantile(in, Run::minutes, 0.95), mean(in, Run::readings), mean(in, Run::vain));
+        line(
+                text,
+                "rank of the fault: first %.3f, within three %.3f, mean %.2f; of its repair: first %.3f, within three %.3f",
+                share(in, run -> run.rank() == 1),
+                share(in, run -> run.rank() <= 3),
+                mean(in, Run::rank),
+                share(in, run -> run.repairRank() == 1),
+                share(in, run -> run.repairRank() <= 3));
+        line(
+                text,
+                "minutes to the stop: mean %.1f, p95 %.1f; to the cure: mean %.1f, p95 %.1f; readings mean %.1f; repairs in vain mean %.2f",
+                mean(in, Run::toStop),
+                quantile(in, Run::toStop, 0.95),
+                mean(in, Run::minutes),
+                quantile(in, Run::minutes, 0.95),
+                mean(in, Run::readings),
+                mean(in, Run::vain));
         line(text, "claimed less right %.3f over all; same first repair with other priors %.3f", overclaim(), stable());
-        line(text, "not in the list: told that nothing fits %.3f, repairs in vain mean %.2f, minutes mean %.1f",
-                share(out, run -> run.stop() == Run.Stop.NOTHING_FITS), mean(out, Run::vain), mean(out, Run::minutes));
+        line(
+                text,
+                "not in the list: told that nothing fits %.3f, repairs in vain mean %.2f, minutes mean %.1f",
+                share(out, run -> run.stop() == Run.Stop.NOTHING_FITS),
+                mean(out, Run::vain),
+                mean(out, Run::minutes));
         return text.toString();
     }
 

@@ -46,8 +46,7 @@ final class TrueAircraft {
                             Path.of("leads").at(lead.id()).then("lengthMm"),
                             new Datum.Known<>(mm * factor, Origin.MEASURED, ""))));
         }
-        return new TrueAircraft(
-                SmallAircraft.circuit(Edits.apply(listed, edits).aircraft()));
+        return new TrueAircraft(SmallAircraft.circuit(Edits.apply(listed, edits).aircraft()));
     }
 
     static double factor(Random random) {
@@ -94,10 +93,14 @@ final class TrueAircraft {
      * more than one class because units differ, it falls by chance, and whether the eye sees a loose plug is by chance too.
      */
     int shown(Candidate fault, TestCard card, Random random) {
-        Map<String, Double> chances = Predictions.of(circuit).of(fault, card.test()).outcomes();
+        Map<String, Double> chances =
+                Predictions.of(circuit).of(fault, card.test()).outcomes();
         double stray = card.test() instanceof FieldTest.Look
                 ? 0
-                : chances.values().stream().mapToDouble(Double::doubleValue).min().orElse(0);
+                : chances.values().stream()
+                        .mapToDouble(Double::doubleValue)
+                        .min()
+                        .orElse(0);
         double at = random.nextDouble() * (1 - stray * chances.size());
         int last = 0;
         for (int o = 0; o < card.outcomes().size(); o++) {

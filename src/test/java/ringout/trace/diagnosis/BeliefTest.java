@@ -53,7 +53,9 @@ class BeliefTest {
         Problem problem = problem(0.05, ROWS);
         RepairAction mend = problem.repairs().get(0);
         Observed seen = Observed.NOTHING.inVain(mend);
-        assertEquals(List.of("mend"), seen.with(problem, new Reading(0, 1)).open(List.of("lid")).vain());
+        assertEquals(
+                List.of("mend"),
+                seen.with(problem, new Reading(0, 1)).open(List.of("lid")).vain());
         Belief belief = Belief.of(problem, seen);
         double[] joint = {.57 * Belief.BOTCHED, .19, .19, .05};
         double sum = joint[0] + joint[1] + joint[2] + joint[3];
