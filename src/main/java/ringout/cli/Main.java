@@ -27,6 +27,7 @@ public final class Main implements Runnable {
             .with("loads", LoadsCommand::new)
             .with("plan", PlanCommand::new)
             .with("pack", PackCommand::new)
+            .with("compare", CompareCommand::new)
             .with("ask", AskCommand::new)
             .with("convert", ConvertCommand::new)
             .with("record", RecordCommand::new)

@@ -11,6 +11,10 @@ public record Reading(
         @Doc("state") Datum<String> state,
         @Doc("plugs pulled") List<String> pulled,
         @Doc("value") Datum<Double> value,
+
+        @Doc("current that flows while it is read, for a voltage drop")
+        Datum<Double> atA,
+
         @Doc("lower end of the band") Datum<Double> expectedLow,
         @Doc("upper end of the band") Datum<Double> expectedHigh,
         @Doc("instrument") Datum<String> instrument,

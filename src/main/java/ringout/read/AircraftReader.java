@@ -59,22 +59,32 @@ public final class AircraftReader {
                 : read(new DiskFolder(parent), name.toString(), answers);
     }
 
-    /** Reads a folder: tables, or {@code aircraft.json}, or both together. */
+    /** Reads a folder: tables, or {@code aircraft.json}, or both together; or the changes against another list. */
     public static ReadResult read(Folder folder) {
+        return folder.files("").contains(ChangedList.FILE)
+                ? new ChangedList(folder).read(ChangedList.FILE)
+                : inside(folder, "");
+    }
+
+    /** Reads a folder within a folder. */
+    static ReadResult inside(Folder folder, String path) {
         AircraftReader reader = new AircraftReader(folder, Answers.NONE);
         Sources sources = new Sources(folder, reader.problems, reader.intake);
-        sources.folder("", reader.bag);
+        sources.folder(path, reader.bag);
         reader.frozen = sources.frozen();
         return reader.finish(folder.title(), List.of());
     }
 
-    /** Reads one file of a folder: JSON, a workbook, or a table of leads when neither name nor heads tell another kind. */
+    /** Reads one file of a folder: JSON, changes, a workbook, or a table of leads when neither name nor heads tell another kind. */
     public static ReadResult read(Folder folder, String file) {
         return read(folder, file, Answers.NONE);
     }
 
     /** The same, with answers to what was asked before. */
     public static ReadResult read(Folder folder, String file, Answers answers) {
+        if (file.endsWith(ChangedList.ENDING)) {
+            return new ChangedList(folder).read(file);
+        }
         AircraftReader reader = new AircraftReader(folder, answers);
         Sources sources = new Sources(folder, reader.problems, reader.intake);
         String title = file.substring(Folder.parent(file).length()).replaceFirst("\\.[^.]*$", "");

@@ -68,7 +68,7 @@ final class FieldWalk {
 
     /** Records meet by what they are known by; equal ones first, so that a row more is a row more and not ten that moved. */
     private void lists(Slot slot, List<?> here, List<?> there, String group, String prefix) {
-        if (here.isEmpty() && there.isEmpty()) {
+        if (values.plain() && Plainly.same(here, there)) {
             return;
         }
         Map<String, List<Object>> a = keyed(here, true);

@@ -30,6 +30,9 @@ final class LeadFinder {
         NetEffects nets = new NetEffects(scene);
         LeadMake make = new LeadMake(scene);
         for (Match.Pair pair : match.pairs()) {
+            if (make.plainly(pair)) {
+                continue;
+            }
             Ways ways = Ways.of(match, pair);
             if (!pair.joinsSame()) {
                 joins(pair, ways);

@@ -15,6 +15,7 @@ import ringout.compare.match.Cable;
 import ringout.compare.match.Match;
 import ringout.graph.Wire;
 import ringout.graph.wire.WireColour;
+import ringout.model.FuseEnd;
 import ringout.model.Lead;
 import ringout.model.shape.Shape;
 import ringout.model.shape.Slot;
@@ -48,6 +49,26 @@ final class LeadMake {
 
     LeadMake(Scene scene) {
         this.scene = scene;
+    }
+
+    /** Whether a lead is told in both by one row in the same words between the same contacts. */
+    boolean plainly(Match.Pair pair) {
+        List<Wire> here = pair.base().wires();
+        List<Wire> there = pair.other().wires();
+        if (!pair.joinsSame()
+                || !scene.names().plain()
+                || pair.base().rows().size() > 1
+                || pair.other().rows().size() > 1) {
+            return false;
+        }
+        for (int i = 0; i < here.size(); i++) {
+            boolean same = scene.match().pin(here.get(i).fromPin()) == there.get(i).fromPin()
+                    && scene.match().pin(here.get(i).toPin()) == there.get(i).toPin();
+            if (!same) {
+                return false;
+            }
+        }
+        return Plainly.same(pair.base().row(), pair.other().row());
     }
 
     List<Difference> of(Match.Pair pair, Ways ways) {
@@ -142,6 +163,9 @@ final class LeadMake {
         Lead there = ways.reversed() ? TurnedLead.of(whole(pair.other())) : whole(pair.other());
         FieldWalk walk = new FieldWalk(scene.values());
         for (FieldChange change : walk.of(here, there, slot -> !OF_WIRES.contains(slot.name()))) {
+            if (change.field().equals("fuseAt") && told(change.before()).equals(told(change.after()))) {
+                continue;
+            }
             add(
                     said,
                     kind(change.field().isEmpty() ? change.group() : change.field()),
@@ -151,10 +175,15 @@ final class LeadMake {
         }
     }
 
+    /** The end of a fuse: the from end, where the row says nothing. */
+    private static String told(String end) {
+        return end.isEmpty() ? FuseEnd.FROM.word() : end;
+    }
+
     /** One row that says what all rows of a lead say together. */
     private static Lead whole(Cable cable) {
         if (cable.rows().size() == 1) {
-            return TurnedLead.plain(cable.row());
+            return cable.row();
         }
         Shape<Lead> shape = Shape.of(Lead.class);
         Object[] values = shape.values(cable.row());
@@ -166,7 +195,7 @@ final class LeadMake {
                 }
             }
         }
-        return TurnedLead.plain(shape.make(values));
+        return shape.make(values);
     }
 
     private static Kind kind(String field) {
@@ -187,11 +216,10 @@ final class LeadMake {
 
     private static Difference difference(Match.Pair pair, Kind kind, Said said) {
         String id = pair.base().id();
-        boolean whole = kind == Kind.LENGTH || kind == Kind.SIZE || kind == Kind.COLOUR;
         return new Difference(
                 kind,
                 id,
-                id + " " + (whole && said.fields().size() == 1 ? said.fields().get(0) : kind.word()),
+                id + " " + (said.fields().size() == 1 ? said.fields().get(0) : kind.word()),
                 said.before().stream().map(words -> plain(said, words)).collect(Collectors.joining(", ")),
                 said.after().stream().map(words -> plain(said, words)).collect(Collectors.joining(", ")),
                 List.of(),

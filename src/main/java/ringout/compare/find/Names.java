@@ -45,6 +45,11 @@ final class Names {
         return false;
     }
 
+    /** Whether equal words always name the same thing, because nothing has another name. */
+    boolean plain() {
+        return plain;
+    }
+
     /** Whether a text of the base and one of the other aircraft mean the same. */
     boolean same(String here, String there) {
         return (plain && here.equals(there)) || here(here).equals(there(there));

@@ -1,14 +1,12 @@
 package ringout.compare.find;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import ringout.compare.match.Match;
 import ringout.graph.Circuit;
-import ringout.graph.Nets;
 
 /**
  * The nets of two aircraft held against each other: a net of the base whose contacts lie on several nets of the other aircraft
@@ -25,29 +23,37 @@ public record NetPartition(List<List<String>> opened, List<List<String>> joined)
     }
 
     static NetPartition of(Match match, Circuit here, Circuit there) {
-        Map<Integer, Map<Integer, Integer>> images = new LinkedHashMap<>();
-        Map<Integer, Map<Integer, Integer>> origins = new LinkedHashMap<>();
-        Nets nets = here.nets();
-        Nets netsThere = there.nets();
-        for (int pin = 0; pin < match.base().pinCount(); pin++) {
+        int[] net = new int[match.base().pinCount()];
+        int[] image = new int[match.base().pinCount()];
+        for (int pin = 0; pin < net.length; pin++) {
             int twin = match.pin(pin);
-            if (twin >= 0) {
-                int net = nets.of(pin);
-                int image = netsThere.of(twin);
-                images.computeIfAbsent(net, key -> new LinkedHashMap<>(2)).putIfAbsent(image, pin);
-                origins.computeIfAbsent(image, key -> new LinkedHashMap<>(2)).putIfAbsent(net, pin);
-            }
+            net[pin] = twin < 0 ? -1 : here.nets().of(pin);
+            image[pin] = twin < 0 ? -1 : there.nets().of(twin);
         }
-        return new NetPartition(pieces(match, images), pieces(match, origins));
+        return new NetPartition(
+                pieces(match, net, image, here.nets().count()),
+                pieces(match, image, net, there.nets().count()));
     }
 
-    private static List<List<String>> pieces(Match match, Map<Integer, Map<Integer, Integer>> images) {
-        Set<List<String>> pieces = new LinkedHashSet<>();
-        for (Map<Integer, Integer> image : images.values()) {
-            if (image.size() > 1) {
-                pieces.add(image.values().stream().map(match.base()::name).toList());
+    /** The nets whose contacts have several images, each by its first contact of every image. */
+    private static List<List<String>> pieces(Match match, int[] net, int[] image, int count) {
+        int[] first = new int[count];
+        Arrays.fill(first, -1);
+        Map<Integer, Map<Integer, Integer>> split = new LinkedHashMap<>();
+        for (int pin = 0; pin < net.length; pin++) {
+            if (net[pin] >= 0 && first[net[pin]] < 0) {
+                first[net[pin]] = pin;
+            } else if (net[pin] >= 0 && image[pin] != image[first[net[pin]]]) {
+                int start = first[net[pin]];
+                Map<Integer, Integer> pieces = split.computeIfAbsent(net[pin], key -> new LinkedHashMap<>());
+                pieces.putIfAbsent(image[start], start);
+                pieces.putIfAbsent(image[pin], pin);
             }
         }
-        return new ArrayList<>(pieces);
+        List<List<String>> named = new ArrayList<>();
+        split.values()
+                .forEach(pieces ->
+                        named.add(pieces.values().stream().map(match.base()::name).toList()));
+        return named;
     }
 }

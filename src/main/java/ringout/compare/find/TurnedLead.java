@@ -22,12 +22,6 @@ final class TurnedLead {
 
     private TurnedLead() {}
 
-    /** The row with the end of its fuse told: the from end, where it says nothing. */
-    static Lead plain(Lead lead) {
-        boolean open = lead.fuseA().isKnown() && lead.fuseAt() instanceof Datum.NotAsked;
-        return open ? SHAPE.with(lead, "fuseAt", Datum.of(FuseEnd.FROM)) : lead;
-    }
-
     /** The row as it would be written from its other end. */
     static Lead of(Lead lead) {
         Lead turned = lead;

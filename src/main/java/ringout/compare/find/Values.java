@@ -57,6 +57,11 @@ final class Values {
                 : a.stream().sorted().toList().equals(b.stream().sorted().toList());
     }
 
+    /** Whether equal words always name the same thing. */
+    boolean plain() {
+        return names.plain();
+    }
+
     /** A key as it is compared. */
     String key(String key, boolean here) {
         return here ? names.here(key) : names.there(key);
@@ -85,6 +90,9 @@ final class Values {
 
     /** The name of a field without its unit of measure and in words: {@code lengthMm} is {@code length}. */
     static String words(String field) {
+        if (field.equals("what")) {
+            return "description";
+        }
         int start = field.length() - 1;
         while (start > 0 && !Character.isUpperCase(field.charAt(start))) {
             start--;

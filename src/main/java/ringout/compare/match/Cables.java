@@ -1,7 +1,7 @@
 package ringout.compare.match;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -19,13 +19,24 @@ final class Cables {
         List<List<Wire>> wires = new ArrayList<>();
         leads.forEach(lead -> wires.add(new ArrayList<>(4)));
         wiring.wires().forEach(wire -> wires.get(wire.leadIndex()).add(wire));
-        Map<String, List<Integer>> rows = new LinkedHashMap<>(2 * leads.size());
+        List<List<Integer>> rows = new ArrayList<>(leads.size());
+        Map<String, List<Integer>> single = new HashMap<>();
         for (int row = 0; row < leads.size(); row++) {
-            rows.computeIfAbsent(key(wiring, leads.get(row), row), key -> new ArrayList<>(1))
-                    .add(row);
+            boolean alone = !single(wiring, row) || leads.get(row).id().isBlank();
+            List<Integer> known = alone ? null : single.get(key(wiring, row));
+            if (known != null) {
+                known.add(row);
+            } else {
+                List<Integer> one = new ArrayList<>(1);
+                one.add(row);
+                rows.add(one);
+                if (!alone) {
+                    single.put(key(wiring, row), one);
+                }
+            }
         }
         List<Cable> cables = new ArrayList<>(rows.size());
-        for (List<Integer> of : rows.values()) {
+        for (List<Integer> of : rows) {
             List<Wire> all = new ArrayList<>();
             of.forEach(row -> all.addAll(wires.get(row)));
             cables.add(new Cable(
@@ -34,18 +45,15 @@ final class Cables {
         return cables;
     }
 
+    private static boolean single(Wiring wiring, int row) {
+        return wiring.from(row) instanceof Site.OnPin || wiring.to(row) instanceof Site.OnPin;
+    }
+
     /** Rows for single wires of one name meet; a row for the whole lead stands alone, so that one written twice stays two. */
-    private static String key(Wiring wiring, Lead lead, int row) {
-        Site from = wiring.from(row);
-        Site to = wiring.to(row);
-        boolean single = from instanceof Site.OnPin || to instanceof Site.OnPin;
-        String id = fold(lead.id());
-        if (!single || id.isEmpty()) {
-            return "row " + row;
-        }
-        String a = plug(from);
-        String b = plug(to);
-        return id + "\n" + (a.compareTo(b) <= 0 ? a + "\n" + b : b + "\n" + a);
+    private static String key(Wiring wiring, int row) {
+        String a = plug(wiring.from(row));
+        String b = plug(wiring.to(row));
+        return fold(wiring.aircraft().leads().get(row).id()) + "\n" + (a.compareTo(b) <= 0 ? a + "\n" + b : b + "\n" + a);
     }
 
     private static String plug(Site site) {

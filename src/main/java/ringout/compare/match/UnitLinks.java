@@ -34,6 +34,11 @@ final class UnitLinks {
         return starts[unit + 1];
     }
 
+    /** The conductor of one of its links. */
+    Wire wire(int link) {
+        return wiring.wires().get(wires[link] / 2);
+    }
+
     /** The contact of the unit itself at one of its links. */
     int ownPin(int link) {
         Wire wire = wiring.wires().get(wires[link] / 2);

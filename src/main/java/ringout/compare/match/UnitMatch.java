@@ -58,9 +58,12 @@ final class UnitMatch {
         do {
             before = pairs;
             Refinement colours = new Refinement(this).run();
-            new Votes(this).run();
+            new Votes(this).run(false);
             if (pairs == before) {
-                new Twins(this).pairOne(colours.classes());
+                new Twins(this).pair(colours.classes());
+            }
+            if (pairs == before) {
+                new Votes(this).run(true);
             }
         } while (pairs > before && !settled());
     }

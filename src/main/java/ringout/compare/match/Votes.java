@@ -28,7 +28,12 @@ final class Votes {
         this.other = new UnitLinks(match.other());
     }
 
-    void run() {
+    /**
+     * Pairs what is left.
+     *
+     * @param ties whether a pair is taken too that is no better than another one of the same unit
+     */
+    void run(boolean ties) {
         Map<Long, List<Integer>> byPlace = new HashMap<>();
         each(
                 match.other(),
@@ -50,11 +55,23 @@ final class Votes {
                 .thenComparing(Comparator.comparingDouble(Pair::share).reversed())
                 .thenComparingInt(Pair::unit)
                 .thenComparingInt(Pair::found));
+        pairs.removeIf(pair -> !likely(pair));
+        Map<Integer, Integer> best = new HashMap<>();
+        pairs.forEach(pair -> count(best, pair.unit(), pair.votes()));
+        Map<Integer, Integer> bestThere = new HashMap<>();
+        pairs.forEach(pair -> count(bestThere, pair.found(), pair.votes()));
         for (Pair pair : pairs) {
-            if (match.to(pair.unit()) < 0 && match.back(pair.found()) < 0 && likely(pair)) {
+            boolean alone = best.getOrDefault(pair.unit(), 0) == pair.votes()
+                    && bestThere.getOrDefault(pair.found(), 0) == pair.votes();
+            if (match.to(pair.unit()) < 0 && match.back(pair.found()) < 0 && (ties || alone)) {
                 match.pair(pair.unit(), pair.found());
             }
         }
+    }
+
+    /** The most votes a unit has, made negative when several pairs have them; pairs come with the most votes first. */
+    private static void count(Map<Integer, Integer> best, int unit, int votes) {
+        best.merge(unit, votes, (first, again) -> first.equals(again) ? Integer.valueOf(-first) : first);
     }
 
     private Pair pair(int unit, int found, int votes) {

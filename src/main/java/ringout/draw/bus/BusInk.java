@@ -159,12 +159,7 @@ final class BusInk {
                     .with("from", wire.from())
                     .with("to", wire.to());
             String words = wire.lead() + ", leg " + wire.leg() + ", " + wire.from() + " to " + wire.to();
-            String state =
-                    switch (wire.presence()) {
-                        case FITTED -> "";
-                        case MISSING -> ", missing";
-                        case EXTRA -> ", one too many";
-                    };
+            String state = wire.presence().remark();
             ink.add(new Cluster(tag.titled(words + state, ""), LineInk.draw(wire.points(), LEG, wire.presence())));
         }
         double edge = routed.wires().stream()

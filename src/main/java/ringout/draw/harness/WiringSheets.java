@@ -2,6 +2,7 @@ package ringout.draw.harness;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import ringout.draw.paper.SheetSize;
 import ringout.draw.scene.Earlier;
@@ -41,15 +42,16 @@ public final class WiringSheets {
     /** The same, held against an earlier output: rows keep their sheets, units and plugs their places. */
     public static List<WiringDrawing.Fits> of(Circuit circuit, Report report, String hash, Earlier earlier) {
         List<Portion> portions = new Kept(circuit.wiring(), earlier).portions(Cut.of(circuit));
-        return new WiringSheets(circuit, report, hash, earlier).fit(portions);
+        WiringSheets sheets = new WiringSheets(circuit, report, hash, earlier);
+        return fit(portions, sheets::scene);
     }
 
     /**
      * The sheets of some portions, in their order. Scenes are built one after the other, because a circuit is not to be asked
      * by two at once; the search for places knows a scene only, and runs side by side.
      */
-    private List<WiringDrawing.Fits> fit(List<Portion> portions) {
-        List<WiringScene> scenes = portions.stream().map(this::scene).toList();
+    static List<WiringDrawing.Fits> fit(List<Portion> portions, Function<Portion, WiringScene> scene) {
+        List<WiringScene> scenes = portions.stream().map(scene).toList();
         List<WiringDrawing> drawings = IntStream.range(0, scenes.size())
                 .parallel()
                 .mapToObj(i -> WiringDrawing.of(scenes.get(i), sizes(portions.get(i))))
@@ -59,7 +61,7 @@ public final class WiringSheets {
             if (drawings.get(i) instanceof WiringDrawing.Fits fits) {
                 sheets.add(fits);
             } else if (portions.get(i).leads().size() > 1) {
-                sheets.addAll(fit(portions.get(i).halves()));
+                sheets.addAll(fit(portions.get(i).halves(), scene));
             }
         }
         return sheets;

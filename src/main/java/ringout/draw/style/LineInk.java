@@ -18,13 +18,14 @@ public final class LineInk {
     private static final double RING = 2;
     private static final double CROSS_EVERY = 14;
     private static final double CROSS = 1.5;
+    private static final double PLUS = 1.5;
 
     private LineInk() {}
 
     /** {@return the ink of a line} */
     public static List<Ink> draw(List<Point> points, Lines lines, Presence presence) {
         List<Ink> ink = new ArrayList<>();
-        Lines used = presence == Presence.MISSING ? Lines.ghost() : lines;
+        Lines used = lines(lines, presence);
         ink.add(new Stroke(Tag.of("line"), points, used.outer()));
         if (used.core().width() > 0) {
             ink.add(new Stroke(Tag.of("core"), points, used.core()));
@@ -36,10 +37,33 @@ public final class LineInk {
                 ink.add(Patch.ellipse("ring", area, Paint.of(Palette.WHITE), pen));
             }
         }
-        if (presence == Presence.EXTRA) {
+        if (presence == Presence.EXTRA || presence == Presence.REMOVED) {
             along(points, CROSS_EVERY, CROSS).forEach(p -> ink.addAll(cross(p, CROSS)));
         }
+        if (presence == Presence.ADDED) {
+            along(points, CROSS_EVERY, CROSS).forEach(p -> ink.addAll(plus(p)));
+        }
         return ink;
+    }
+
+    private static Lines lines(Lines lines, Presence presence) {
+        return switch (presence) {
+            case MISSING, REMOVED -> Lines.ghost();
+            case AS_BEFORE -> lines.faint();
+            case ADDED -> lines.heavy();
+            case FITTED, EXTRA -> lines;
+        };
+    }
+
+    /** {@return a plus in a ring, the sign of what is new} */
+    public static List<Ink> plus(Point p) {
+        Pen pen = Pen.solid(Palette.BLACK, Lines.STRONG);
+        Area ring = new Area(p.x() - PLUS, p.y() - PLUS, 2 * PLUS, 2 * PLUS);
+        double arm = PLUS - 0.5;
+        return List.of(
+                Patch.ellipse("ring", ring, Paint.of(Palette.WHITE), Pen.solid(Palette.BLACK, Lines.MEDIUM)),
+                new Stroke(Tag.of("added"), List.of(p.plus(-arm, 0), p.plus(arm, 0)), pen),
+                new Stroke(Tag.of("added"), List.of(p.plus(0, -arm), p.plus(0, arm)), pen));
     }
 
     /** {@return the two strokes of a cross} */

@@ -1,5 +1,6 @@
 package ringout.draw.style;
 
+import ringout.draw.ink.Paint;
 import ringout.draw.ink.Pen;
 import ringout.draw.scene.WireKind;
 
@@ -29,6 +30,9 @@ public record Lines(Pen outer, Pen core, boolean rings) {
     /** Width of the casing around a box or plug, mm: three strong lines. */
     public static final double BAND = 1.5;
 
+    private static final double HEAVY = 1.1;
+    private static final double FAINT_DOUBLE = 0.75;
+
     private static final Pen GHOST = Pen.dashed(Palette.DARK_GREY, 1.6, 2.6, 1.6);
     private static final Pen GHOST_CORE = Pen.solid(Palette.WHITE, 1.0);
 
@@ -50,6 +54,20 @@ public record Lines(Pen outer, Pen core, boolean rings) {
     /** {@return the lines of a wire that ought to be there: a dashed outline} */
     public static Lines ghost() {
         return new Lines(GHOST, GHOST_CORE, false);
+    }
+
+    /** {@return these lines thin and grey: the dash still tells the kind} */
+    public Lines faint() {
+        Pen thin =
+                new Pen(Paint.of(Palette.FAINT), core.width() > 0 ? FAINT_DOUBLE : THIN, outer.dash(), outer.round());
+        return new Lines(thin, core.width() > 0 ? Pen.solid(Palette.WHITE, THIN) : Pen.NONE, rings);
+    }
+
+    /** {@return these lines much wider} */
+    public Lines heavy() {
+        double more = Math.max(HEAVY, outer.width() * 2);
+        Pen wide = new Pen(outer.paint(), more, outer.dash(), outer.round());
+        return new Lines(wide, core.width() > 0 ? Pen.solid(Palette.WHITE, core.width()) : Pen.NONE, rings);
     }
 
     private static Lines plain(Pen pen) {

@@ -11,6 +11,9 @@ public final class Palette {
     /** Lettering of lesser weight; 7:1 on white. */
     public static final String DARK_GREY = "#595959";
 
+    /** Lines of what is unchanged; 4.5:1 on white, and dark enough not to vanish from a copy in black and white. */
+    public static final String FAINT = "#767676";
+
     /** Heads of plugs and tables. */
     public static final String LIGHT_GREY = "#e6e6e6";
 

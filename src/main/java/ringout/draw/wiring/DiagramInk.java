@@ -104,12 +104,7 @@ final class DiagramInk {
                 .with("from", wire.from())
                 .with("to", wire.to());
         String words = wire.id() + " " + wire.kind().words() + ", " + wire.from() + " to " + wire.to();
-        String state =
-                switch (wire.presence()) {
-                    case FITTED -> "";
-                    case MISSING -> ", missing";
-                    case EXTRA -> ", one too many";
-                };
+        String state = wire.presence().remark();
         return new Cluster(tag.titled(words + state, ""), LineInk.draw(points, Lines.of(wire.kind()), wire.presence()));
     }
 

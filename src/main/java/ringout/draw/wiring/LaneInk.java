@@ -14,7 +14,6 @@ import ringout.draw.ink.Words.Align;
 import ringout.draw.paper.Area;
 import ringout.draw.paper.Point;
 import ringout.draw.scene.Fitting;
-import ringout.draw.scene.Presence;
 import ringout.draw.scene.Wire;
 import ringout.draw.style.Badges;
 import ringout.draw.style.FittingInk;
@@ -48,7 +47,7 @@ final class LaneInk {
     /** {@return sleeve, label and fuse of a wire; a wire that is missing has no sleeve} */
     List<Ink> onWire(Wire wire) {
         List<Ink> ink = new ArrayList<>();
-        if (wire.presence() != Presence.MISSING) {
+        if (!wire.presence().ghost()) {
             addSleeve(ink);
         }
         if (!lane.label().isEmpty()) {

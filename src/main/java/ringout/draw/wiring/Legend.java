@@ -34,7 +34,7 @@ final class Legend {
     static List<LegendEntry> of(WiringScene scene) {
         List<LegendEntry> entries = new ArrayList<>();
         Set<WireKind> kinds = EnumSet.noneOf(WireKind.class);
-        scene.wires().stream().filter(w -> w.presence() != Presence.MISSING).forEach(w -> kinds.add(w.kind()));
+        scene.wires().stream().filter(w -> !w.presence().ghost()).forEach(w -> kinds.add(w.kind()));
         kinds.forEach(kind ->
                 entries.add(low(kind.words(), p -> LineInk.draw(level(p), Lines.of(kind), Presence.FITTED))));
         addSigns(scene, entries);
@@ -91,6 +91,11 @@ final class Legend {
         scene.wires().forEach(w -> all.add(w.presence()));
         if (all.contains(Presence.MISSING)) {
             entries.add(LegendEntries.missing());
+        }
+        if (all.contains(Presence.AS_BEFORE)) {
+            entries.add(low("added", p -> LineInk.draw(level(p), Lines.of(WireKind.OTHER), Presence.ADDED)));
+            entries.add(low("removed", p -> LineInk.draw(level(p), Lines.of(WireKind.OTHER), Presence.REMOVED)));
+            entries.add(low("unchanged", p -> LineInk.draw(level(p), Lines.of(WireKind.OTHER), Presence.AS_BEFORE)));
         }
         if (all.contains(Presence.EXTRA)) {
             entries.add(low("one too many", p -> LineInk.draw(level(p), Lines.of(WireKind.OTHER), Presence.EXTRA)));

@@ -26,6 +26,7 @@ import ringout.draw.place.Placed;
 import ringout.draw.scene.Box;
 import ringout.draw.scene.Presence;
 import ringout.draw.style.Badges;
+import ringout.draw.style.LineInk;
 import ringout.draw.style.Lines;
 import ringout.draw.style.Palette;
 import ringout.draw.style.Print;
@@ -59,14 +60,17 @@ final class NodeInk {
     void addBox(NodeForm node, Box box, Area area) {
         casings.around(node.id(), area).ifPresent(under::add);
         List<Ink> ink = new ArrayList<>();
-        boolean missing = box.presence() == Presence.MISSING;
-        Pen pen =
-                missing ? Pen.dashed(Palette.DARK_GREY, Lines.THICK, 3.0, 1.8) : Pen.solid(Palette.BLACK, Lines.STRONG);
+        boolean missing = box.presence().ghost();
+        boolean faint = box.presence() == Presence.AS_BEFORE;
+        Pen pen = outline(box.presence());
         ink.add(Patch.rectangle("body", area, Paint.of(Palette.WHITE), pen));
         Area head = new Area(area.x(), area.y(), area.width(), Lattice.mm(node.head()) - 1);
         ink.add(Patch.rectangle("head", head.grown(-0.35), Paint.of(missing ? Palette.WHITE : Palette.PALE), Pen.NONE));
-        if (box.presence() == Presence.EXTRA) {
+        if (box.presence() == Presence.EXTRA || box.presence() == Presence.REMOVED) {
             ink.addAll(PlugInk.strike(area));
+        }
+        if (box.presence() == Presence.ADDED) {
+            ink.addAll(LineInk.plus(new Point(area.x(), area.y())));
         }
         addTitle(ink, node, area);
         for (int g : node.groups()) {
@@ -75,7 +79,7 @@ final class NodeInk {
                 boolean right = placed.right(group);
                 double edge = right ? area.right() : area.x();
                 double top = area.y() + Lattice.mm(placed.top(group) - placed.top(node));
-                PlugInk plug = new PlugInk(form, right, edge, top, casings);
+                PlugInk plug = new PlugInk(form, right, edge, top, casings, faint);
                 plug.casing().ifPresent(under::add);
                 plug.casingInside().ifPresent(ink::add);
                 ink.add(plug.draw());
@@ -84,8 +88,17 @@ final class NodeInk {
         Tag tag = Tag.of(missing ? "unit ghost" : "unit")
                 .withId("unit", node.id())
                 .with("unit", node.id());
-        String state = missing ? ", missing" : box.presence() == Presence.EXTRA ? ", one too many" : "";
+        String state = box.presence().remark();
         over.add(new Cluster(tag.titled("unit " + node.id() + state, box.subtitle()), ink));
+    }
+
+    private static Pen outline(Presence presence) {
+        return switch (presence) {
+            case MISSING, REMOVED -> Pen.dashed(Palette.DARK_GREY, Lines.THICK, 3.0, 1.8);
+            case AS_BEFORE -> Pen.solid(Palette.FAINT, Lines.THIN);
+            case ADDED -> Pen.solid(Palette.BLACK, 2 * Lines.THICK);
+            case FITTED, EXTRA -> Pen.solid(Palette.BLACK, Lines.STRONG);
+        };
     }
 
     private void addTitle(List<Ink> ink, NodeForm node, Area area) {

@@ -38,14 +38,16 @@ final class PlugInk {
     private final double edge;
     private final double top;
     private final Casings casings;
+    private final boolean faint;
 
-    /** A plug whose cells stand at an edge of its box. */
-    PlugInk(PlugForm form, boolean right, double edge, double top, Casings casings) {
+    /** A plug whose cells stand at an edge of its box; faint for one of a unit that is unchanged. */
+    PlugInk(PlugForm form, boolean right, double edge, double top, Casings casings, boolean faint) {
         this.form = form;
         this.right = right;
         this.edge = edge;
         this.top = top;
         this.casings = casings;
+        this.faint = faint;
     }
 
     /** A rectangle between two distances from the edge inwards. */
@@ -66,7 +68,7 @@ final class PlugInk {
     /** {@return the plug without casings} */
     Ink draw() {
         List<Ink> ink = new ArrayList<>();
-        Pen pen = Pen.solid(Palette.BLACK, Lines.MEDIUM);
+        Pen pen = faint ? Pen.solid(Palette.FAINT, Lines.THIN) : Pen.solid(Palette.BLACK, Lines.MEDIUM);
         ink.add(Patch.rectangle("body", area(), Paint.of(Palette.WHITE), pen));
         if (form.head() > 0) {
             addHead(ink, pen);
@@ -126,8 +128,9 @@ final class PlugInk {
         double y = top + Lattice.mm(row.top());
         double middle = top + Lattice.mm(row.lines().get(0));
         boolean missing = row.row().presence() == Presence.MISSING;
-        Pen pen =
-                missing ? Pen.dashed(Palette.DARK_GREY, Lines.STRONG, 1.6, 1.0) : Pen.solid(Palette.BLACK, Lines.THIN);
+        Pen pen = missing
+                ? Pen.dashed(Palette.DARK_GREY, Lines.STRONG, 1.6, 1.0)
+                : Pen.solid(faint ? Palette.FAINT : Palette.BLACK, Lines.THIN);
         Area cell = inside(0, form.cell(), y, Lattice.mm(row.height()));
         ink.add(Patch.rectangle("cell", cell, Paint.of(Palette.WHITE), pen));
         String colour = missing ? Palette.DARK_GREY : Palette.BLACK;

@@ -1,0 +1,2 @@
+/** Readings over the flight hours. */
+package ringout.compare.fleet;
