@@ -62,7 +62,8 @@ final class LeadMake {
             return false;
         }
         for (int i = 0; i < here.size(); i++) {
-            boolean same = scene.match().pin(here.get(i).fromPin()) == there.get(i).fromPin()
+            boolean same = scene.match().pin(here.get(i).fromPin())
+                            == there.get(i).fromPin()
                     && scene.match().pin(here.get(i).toPin()) == there.get(i).toPin();
             if (!same) {
                 return false;

@@ -52,8 +52,8 @@ public record NetPartition(List<List<String>> opened, List<List<String>> joined)
         }
         List<List<String>> named = new ArrayList<>();
         split.values()
-                .forEach(pieces ->
-                        named.add(pieces.values().stream().map(match.base()::name).toList()));
+                .forEach(pieces -> named.add(
+                        pieces.values().stream().map(match.base()::name).toList()));
         return named;
     }
 }

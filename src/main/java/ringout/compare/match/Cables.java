@@ -53,7 +53,8 @@ final class Cables {
     private static String key(Wiring wiring, int row) {
         String a = plug(wiring.from(row));
         String b = plug(wiring.to(row));
-        return fold(wiring.aircraft().leads().get(row).id()) + "\n" + (a.compareTo(b) <= 0 ? a + "\n" + b : b + "\n" + a);
+        return fold(wiring.aircraft().leads().get(row).id()) + "\n"
+                + (a.compareTo(b) <= 0 ? a + "\n" + b : b + "\n" + a);
     }
 
     private static String plug(Site site) {

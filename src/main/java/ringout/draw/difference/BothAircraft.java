@@ -34,11 +34,7 @@ import ringout.model.shape.Shape;
  * @param notDrawn conductors that only the base has and that end at contacts nothing here has
  */
 public record BothAircraft(
-        Aircraft aircraft,
-        List<Integer> rows,
-        Set<Integer> goneRows,
-        Set<String> goneUnits,
-        List<String> notDrawn) {
+        Aircraft aircraft, List<Integer> rows, Set<Integer> goneRows, Set<String> goneUnits, List<String> notDrawn) {
     /** Keeps its own copies. */
     public BothAircraft {
         rows = List.copyOf(rows);
@@ -71,7 +67,8 @@ public record BothAircraft(
             units = new ArrayList<>(now.units());
             joints = new ArrayList<>(now.joints());
             types = new ArrayList<>(now.types());
-            match.pairs().forEach(pair -> names.put(pair.base().id(), pair.other().id()));
+            match.pairs()
+                    .forEach(pair -> names.put(pair.base().id(), pair.other().id()));
         }
 
         BothAircraft build() {

@@ -137,10 +137,7 @@ final class DifferencePlan {
 
     private Set<Integer> rows(Difference difference) {
         Set<Integer> rows = new TreeSet<>();
-        difference
-                .touched()
-                .after()
-                .forEach(wire -> rows.add(both.rows().get(wire.leadIndex())));
+        difference.touched().after().forEach(wire -> rows.add(both.rows().get(wire.leadIndex())));
         List<Lead> leads = both.aircraft().leads();
         for (int row = 0; row < leads.size(); row++) {
             String id = leads.get(row).id();
