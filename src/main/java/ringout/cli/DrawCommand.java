@@ -35,7 +35,8 @@ final class DrawCommand implements Callable<Integer> {
     @Option(
             names = "--sheet",
             paramLabel = "KIND",
-            description = "wiring, bus, power, return, map, loss, misplug, lead, face, finding or all (default: all).")
+            description =
+                    "block, wiring, bus, power, return, place, map, loss, misplug, lead, face, finding or all (default: all).")
     private Drawings.Kind kind = Drawings.Kind.ALL;
 
     @Option(

@@ -25,6 +25,8 @@ final class Drawings {
     enum Kind {
         /** Every kind. */
         ALL,
+        /** Units by zone, one line a lead. */
+        BLOCK,
         /** Pin-to-pin wiring sheets. */
         WIRING,
         /** Bus diagrams to scale of length. */
@@ -33,6 +35,8 @@ final class Drawings {
         POWER,
         /** Return diagram. */
         RETURN,
+        /** Places and routes to scale. */
+        PLACE,
         /** Map of motors and control surfaces. */
         MAP,
         /** What is lost with each plug, lead and part. */

@@ -77,7 +77,7 @@ final class LossPicture {
         if (rotors) {
             heads.add("rotor margin");
         }
-        heads.add("functions lost, those that flight depends on first");
+        heads.add("functions lost, flight's first");
         Block block = new Block("without one of these", "lets go alone", columns, heads, rows, List.of());
         return Optional.of(new MatrixScene(
                 title.info("what is lost with each plug, lead and part", "loss overlay", 0),

@@ -23,6 +23,8 @@ import ringout.graph.power.PowerGraph;
 public final class SheetSet {
     /** Kinds of sheets. */
     public enum Kind {
+        /** Units by zone, one line a lead. */
+        BLOCK,
         /** Pin-to-pin wiring diagram. */
         WIRING,
         /** Bus diagram to scale of length. */
@@ -31,6 +33,8 @@ public final class SheetSet {
         POWER,
         /** Return diagram. */
         RETURN,
+        /** Places and routes to scale. */
+        PLACE,
         /** Map of motors and control surfaces. */
         MAP,
         /** What is lost with each plug, lead and part. */
@@ -108,6 +112,10 @@ public final class SheetSet {
         TreeSheets.returns(circuit, report, hash)
                 .ifPresent(tree -> set.add(new Pending(
                         Kind.RETURN, "return", (n, m) -> tree.numbered(n, m).sheet())));
+        SurveySheets.block(circuit, report, hash)
+                .ifPresent(block -> set.add(0, new Pending(Kind.BLOCK, "block", block::numbered)));
+        SurveySheets.place(circuit, report, hash)
+                .ifPresent(plan -> set.add(new Pending(Kind.PLACE, "place", plan::numbered)));
         SurveySheets.map(circuit, report, hash).ifPresent(map -> set.add(new Pending(Kind.MAP, "map", map::numbered)));
         add(set, Kind.LOSS, "loss", SurveySheets.loss(circuit, report, hash));
         add(set, Kind.MISPLUG, "misplug", SurveySheets.misplug(circuit, report, hash));
@@ -167,6 +175,12 @@ public final class SheetSet {
         long drawn = count(sheets, Kind.BUS);
         if (drawn < wired) {
             missing.add((wired - drawn) + " of " + wired + " bus diagrams: larger than the largest sheet");
+        }
+        for (Kind kind : List.of(Kind.BLOCK, Kind.PLACE)) {
+            if (count(sheets, kind) == 0) {
+                missing.add((kind == Kind.BLOCK ? "block diagram" : "location and route plan")
+                        + ": larger than the largest sheet");
+            }
         }
         if (!PowerGraph.of(circuit).loads().isEmpty()) {
             String why =

@@ -2,9 +2,11 @@ package ringout.draw.harness;
 
 import java.util.List;
 import java.util.Optional;
+import ringout.draw.block.BlockDrawing;
 import ringout.draw.map.MapDrawing;
 import ringout.draw.matrix.MatrixDrawing;
 import ringout.draw.paper.SheetSize;
+import ringout.draw.site.SiteDrawing;
 import ringout.draw.style.Drawn;
 import ringout.finding.Report;
 import ringout.graph.Circuit;
@@ -46,5 +48,28 @@ public final class SurveySheets {
         return MisplugPicture.of(circuit, report, new SheetTitle(circuit, report, hash))
                 .map(scene -> MatrixDrawing.of(scene, SheetSize.A4))
                 .orElse(List.of());
+    }
+
+    /**
+     * Units by zone and the leads between them; nothing when no sheet holds them.
+     *
+     * @param report findings to mark
+     * @param hash of the data, printed on the sheet
+     */
+    public static Optional<Drawn> block(Circuit circuit, Report report, String hash) {
+        return BlockDrawing.of(
+                BlockPicture.of(circuit, report.headlines(), new SheetTitle(circuit, report, hash)), SheetSize.all());
+    }
+
+    /**
+     * Units and routes at their places; nothing when no sheet holds them.
+     *
+     * @param report findings to mark
+     * @param hash of the data, printed on the sheet
+     */
+    public static Optional<Drawn> place(Circuit circuit, Report report, String hash) {
+        return SiteDrawing.of(
+                SitePicture.of(circuit, report.headlines(), new SheetTitle(circuit, report, hash)),
+                List.of(SheetSize.A3, SheetSize.A2, SheetSize.A1));
     }
 }

@@ -67,7 +67,12 @@ final class MatrixInk {
             x += placed.pitch();
         }
         for (int tail = 0; tail < block.tailHeads().size(); tail++) {
-            ink.add(Print.small(block.tailHeads().get(tail), x + MARGIN, bottom - 2.4, Align.START));
+            String head = Lettering.fit(
+                    block.tailHeads().get(tail),
+                    Lettering.SMALL,
+                    Weight.REGULAR,
+                    placed.tails().get(tail) - 2 * MARGIN);
+            ink.add(Print.small(head, x + MARGIN, bottom - 2.4, Align.START));
             x += placed.tails().get(tail);
         }
     }

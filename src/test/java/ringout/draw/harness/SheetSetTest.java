@@ -52,7 +52,7 @@ class SheetSetTest {
             wanted.add(numbers.size() + " of " + texts.size());
         }
         assertTrue(texts.size() > 1, "one sheet only");
-        assertTrue(texts.get(0).contains("wiring diagram"), "the wiring diagram comes first");
+        assertTrue(texts.get(0).contains("block diagram"), "the block diagram comes first");
         assertEquals(wanted, numbers);
     }
 
