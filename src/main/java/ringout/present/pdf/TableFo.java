@@ -10,7 +10,7 @@ import ringout.sheet.document.Table;
 
 /** Writes one table: its head again on every page, its rows whole. */
 final class TableFo {
-    private static final String THIN = "0.18mm solid #808080";
+    private static final String THIN = "0.25mm solid #707070";
     private static final String THICK = "0.35mm solid black";
     private static final String BAR = "1mm solid black";
     private static final String SIDE = "0.6mm 1mm";
