@@ -26,7 +26,11 @@ public final class HarnessNets {
         this.wiring = wiring;
         for (Wire wire : wiring.wires()) {
             if (!reached.contains(wire.fromPin())) {
-                nets.add(net(isJoint(wire.fromPin()) ? contactNear(wire.fromPin()) : wire.fromPin()));
+                HarnessNet net = net(isJoint(wire.fromPin()) ? contactNear(wire.fromPin()) : wire.fromPin());
+                // Between joints alone there is nothing a plug would show.
+                if (!net.pins().isEmpty()) {
+                    nets.add(net);
+                }
             }
         }
     }

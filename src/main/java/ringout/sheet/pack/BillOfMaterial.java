@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -122,20 +123,26 @@ final class BillOfMaterial {
                         Column.text("as"))
                 .titled("Units");
         byType.forEach((name, units) -> {
-            UnitType type = wiring.directory()
-                    .type(wiring.directory().find(units.get(0).ref()).orElseThrow());
+            Optional<UnitType> type = from.type(units.get(0));
             table.row(
                     name,
-                    type.title()
-                            .known()
-                            .orElseGet(() ->
-                                    type.kind().known().map(Scalars::write).orElse("")),
-                    type.makerPart().or("")
-                            + type.revision().known().map(r -> " rev " + r).orElse(""),
+                    type.map(BillOfMaterial::what).orElse(""),
+                    type.map(BillOfMaterial::part).orElse(""),
                     Integer.toString(units.size()),
                     String.join(" ", units.stream().map(Unit::ref).toList()));
         });
         return table.table();
+    }
+
+    private static String what(UnitType type) {
+        return type.title()
+                .known()
+                .orElseGet(() -> type.kind().known().map(Scalars::write).orElse(""));
+    }
+
+    private static String part(UnitType type) {
+        return type.makerPart().or("")
+                + type.revision().known().map(r -> " rev " + r).orElse("");
     }
 
     private Table parts() {

@@ -93,7 +93,12 @@ final class Cover {
             return "DO NOT FLY: " + grave + " finding" + (grave == 1 ? "" : "s")
                     + " of severity S2 open. No sheet of this" + " pack is to be signed.";
         }
-        return "No finding of S1 or S2 is open on the list. That says nothing of the aircraft before it is rung out, measured"
+        int open = from.report().cannotTell().size();
+        String undecided = open == 0
+                ? ""
+                : open + (open == 1 ? " question" : " questions") + " could not be decided and may hide one. ";
+        return "No finding of S1 or S2 is open on the list. " + undecided
+                + "That says nothing of the aircraft before it is rung out, measured"
                 + " and signed, and nothing of what is not checked: see the last sheet.";
     }
 

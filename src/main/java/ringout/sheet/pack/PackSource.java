@@ -1,11 +1,14 @@
 package ringout.sheet.pack;
 
 import java.util.List;
+import java.util.Optional;
 import ringout.finding.Report;
 import ringout.finding.Severity;
 import ringout.graph.Circuit;
 import ringout.graph.Wiring;
 import ringout.model.Aircraft;
+import ringout.model.Unit;
+import ringout.model.UnitType;
 import ringout.sheet.Cautions;
 import ringout.sheet.document.Document;
 import ringout.sheet.document.RevisionMark;
@@ -50,6 +53,11 @@ public record PackSource(
 
     Aircraft aircraft() {
         return wiring().aircraft();
+    }
+
+    /** Type of a unit; empty for one that has no name to be found by. */
+    Optional<UnitType> type(Unit unit) {
+        return wiring().directory().find(unit.ref()).map(wiring().directory()::type);
     }
 
     /** Findings that forbid to power or to fly, in one line each. */

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import ringout.graph.Wire;
+import ringout.model.Datum;
 import ringout.model.Unit;
 import ringout.model.UnitType;
 import ringout.model.Weight;
@@ -204,17 +205,15 @@ final class WeightAndLoad {
         int open = 0;
         for (Map.Entry<String, List<Unit>> entry : byType.entrySet()) {
             int count = entry.getValue().size();
-            UnitType type = from.wiring()
-                    .directory()
-                    .type(from.wiring()
-                            .directory()
-                            .find(entry.getValue().get(0).ref())
-                            .orElseThrow());
-            double one = type.massG().or(0.0);
-            sum += one * count;
-            open += type.massG().isKnown() ? 0 : count;
-            String all = type.massG().isKnown() ? figure(one * count, 0) : "?";
-            table.row(entry.getKey(), Integer.toString(count), type.massG().isKnown() ? figure(one, 0) : "?", all);
+            Datum<Double> mass =
+                    from.type(entry.getValue().get(0)).map(UnitType::massG).orElse(Datum.notAsked());
+            sum += mass.or(0.0) * count;
+            open += mass.isKnown() ? 0 : count;
+            table.row(
+                    entry.getKey(),
+                    Integer.toString(count),
+                    mass.isKnown() ? figure(mass.or(0.0), 0) : "?",
+                    mass.isKnown() ? figure(mass.or(0.0) * count, 0) : "?");
         }
         table.row(
                 Row.Kind.SUM,

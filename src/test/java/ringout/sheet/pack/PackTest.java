@@ -279,6 +279,20 @@ class PackTest {
         assertEquals(List.of(), pdf.flaws());
     }
 
+    @Test
+    void anAircraftOfWhichNothingIsListedYetHasItsPack() {
+        for (String json : List.of("{\"name\": \"bare\"}", """
+                {"name": "joints", "joints": [{"id": "J1"}, {"id": "J2"}],
+                 "leads": [{"id": "W1", "from": "J1", "to": "J2"}]}
+                """)) {
+            List<Document> pack = Pack.of(source(SmallAircraft.read(json)), Plates.NONE, Optional.empty());
+            assertTrue(pack.size() > 15);
+            assertEquals(
+                    List.of(),
+                    PdfDocuments.of(new PdfInfo("t", "s", "c"), pack, Paper.A4).flaws());
+        }
+    }
+
     private static String quoted(String text) {
         return '"' + text.replace("\u202E", "\\u202E") + '"';
     }
