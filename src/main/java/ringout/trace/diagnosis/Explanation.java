@@ -8,11 +8,14 @@ import java.util.Map;
  * Which readings a suspect leaves unexplained.
  *
  * @param suspect number of the suspect
- * @param unexplained readings whose likelihood under it is no more than {@link #EXPLAINS}
+ * @param unexplained readings whose likelihood under it is no more than {@link #EXPLAINS}, or than misreading alone would give
  */
 public record Explanation(int suspect, List<Misfit> unexplained) {
     /** A reading is explained when its likelihood is above this: common practice, no source. */
     public static final double EXPLAINS = 0.02;
+
+    /** Rounding of the last digits does not explain a reading. */
+    private static final double HARDLY_MORE = 1 + 1e-9;
 
     /**
      * A reading that does not fit.
@@ -32,6 +35,12 @@ public record Explanation(int suspect, List<Misfit> unexplained) {
         return unexplained.isEmpty();
     }
 
+    /** Whether a reading of such a likelihood is explained: by more than that it may have been misread. */
+    static boolean explains(Question question, double likelihood) {
+        double misread = question.readingError() / (question.outcomes().size() - 1);
+        return likelihood > Math.max(EXPLAINS, misread) * HARDLY_MORE;
+    }
+
     /** What a suspect fails to explain. */
     public static Explanation of(Problem problem, List<Reading> readings, int suspect) {
         List<Misfit> misfits = new ArrayList<>();
@@ -39,7 +48,7 @@ public record Explanation(int suspect, List<Misfit> unexplained) {
                 Likelihood.byQuestion(readings).entrySet()) {
             int question = series.getKey();
             double likelihood = Likelihood.ofSeries(problem, question, series.getValue(), suspect);
-            if (likelihood <= EXPLAINS) {
+            if (!explains(problem.questions().get(question), likelihood)) {
                 int last = series.getValue().get(series.getValue().size() - 1);
                 misfits.add(new Misfit(new Reading(question, last), likelihood));
             }

@@ -92,8 +92,9 @@ public record Pairs(List<Pair> pairs, List<Member> atLeastOneOf) {
         double weight = problem.prior(one) * problem.prior(other) * table.together(one, other);
         for (Map.Entry<Integer, List<Integer>> read : series.entrySet()) {
             double[] row = table.row(read.getKey(), one, other);
-            double likelihood = Likelihood.ofSeries(problem.questions().get(read.getKey()), row, read.getValue());
-            if (likelihood <= Explanation.EXPLAINS) {
+            Question question = problem.questions().get(read.getKey());
+            double likelihood = Likelihood.ofSeries(question, row, read.getValue());
+            if (!Explanation.explains(question, likelihood)) {
                 return 0;
             }
             weight *= likelihood;

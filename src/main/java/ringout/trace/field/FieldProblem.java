@@ -1,6 +1,7 @@
 package ringout.trace.field;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import ringout.graph.Circuit;
@@ -8,11 +9,14 @@ import ringout.graph.order.Covers;
 import ringout.model.Cover;
 import ringout.trace.candidate.Candidate;
 import ringout.trace.candidate.Candidates;
+import ringout.trace.candidate.FaultKind;
+import ringout.trace.candidate.Repair;
 import ringout.trace.diagnosis.Opening;
 import ringout.trace.diagnosis.OutcomeTable;
 import ringout.trace.diagnosis.Problem;
 import ringout.trace.diagnosis.Question;
 import ringout.trace.diagnosis.Suspect;
+import ringout.trace.predict.FieldTest;
 import ringout.trace.predict.Predictions;
 import ringout.trace.predict.TestCard;
 import ringout.trace.predict.TestDeck;
@@ -21,13 +25,20 @@ import ringout.trace.predict.TestDeck;
  * The single faults of a circuit and the tests that can be made on it, as suspects and questions. Chances come from the
  * predictions, one question at a time, when it first matters.
  *
+ * @param circuit the aircraft in one state
  * @param problem what is given to the adviser
  * @param candidates the suspects, by number
  * @param cards the questions, by number
  */
-public record FieldProblem(Problem problem, List<Candidate> candidates, List<TestCard> cards) {
+public record FieldProblem(Circuit circuit, Problem problem, List<Candidate> candidates, List<TestCard> cards) {
     /** To prove one disturbed lead, plug or unit again. Judgement, no source. */
     private static final double REPROOF_MINUTES = 0.5;
+
+    /** With something not in the model a module shows anything at all this often, else what it shows with faults in general. Judgement. */
+    private static final double ANYTHING_OF_A_MODULE = 0.05;
+
+    /** The same for a test: it is made near the fault, so more often. Judgement, no source. */
+    private static final double ANYTHING_OF_A_TEST = 0.5;
 
     /** Keeps its own copies. */
     public FieldProblem {
@@ -44,21 +55,42 @@ public record FieldProblem(Problem problem, List<Candidate> candidates, List<Tes
     public static FieldProblem of(Circuit circuit, Candidates candidates) {
         List<Candidate> suspects = candidates.all();
         List<TestCard> cards = TestDeck.of(circuit);
+        Map<String, Repair> actions = actions(suspects);
         Problem problem = new Problem(
-                suspects.stream().map(FieldProblem::suspect).toList(),
+                suspects.stream().map(one -> suspect(one, actions)).toList(),
                 cards.stream().map(FieldProblem::question).toList(),
                 openings(circuit),
                 candidates.priors().outside(),
-                table(circuit, suspects, cards));
-        return new FieldProblem(problem, suspects, cards);
+                table(circuit, candidates, cards));
+        return new FieldProblem(circuit, problem, suspects, cards);
     }
 
-    private static Suspect suspect(Candidate candidate) {
+    /**
+     * One action for all that is cured by work on the same thing: the most thorough that any of them asks for. Who cleans the contacts of a plug
+     * seats it too; putting it into the right socket is another order.
+     */
+    private static Map<String, Repair> actions(List<Candidate> suspects) {
+        Map<String, Repair> actions = new HashMap<>();
+        for (Candidate one : suspects) {
+            actions.merge(work(one), one.repair(), (a, b) -> b.minutes() > a.minutes() ? b : a);
+        }
+        return actions;
+    }
+
+    private static String work(Candidate one) {
+        boolean contacts = one.kind() == FaultKind.NOT_SEATED
+                || one.kind() == FaultKind.POOR_CONTACT
+                || one.kind() == FaultKind.RETURN_THIN;
+        return contacts ? one.repair().id() : one.repair().action();
+    }
+
+    private static Suspect suspect(Candidate candidate, Map<String, Repair> actions) {
+        Repair repair = actions.getOrDefault(work(candidate), candidate.repair());
         return new Suspect(
                 candidate.title(),
                 candidate.weight(),
-                candidate.repair().action(),
-                candidate.repair().minutes(),
+                repair.action(),
+                repair.minutes(),
                 candidate.opening().covers());
     }
 
@@ -82,20 +114,43 @@ public record FieldProblem(Problem problem, List<Candidate> candidates, List<Tes
         return openings;
     }
 
-    private static OutcomeTable table(Circuit circuit, List<Candidate> suspects, List<TestCard> cards) {
+    private static OutcomeTable table(Circuit circuit, Candidates candidates, List<TestCard> cards) {
         Predictions predictions = Predictions.of(circuit);
+        List<Candidate> suspects = candidates.all();
+        boolean outside = candidates.priors().outside() > 0;
         return question -> {
             TestCard card = cards.get(question);
-            double[][] rows = new double[suspects.size()][];
-            for (int s = 0; s < rows.length; s++) {
+            double[][] rows = new double[suspects.size() + (outside ? 1 : 0)][];
+            for (int s = 0; s < suspects.size(); s++) {
                 Map<String, Double> chances =
                         predictions.of(suspects.get(s), card.test()).outcomes();
                 rows[s] = card.outcomes().stream()
                         .mapToDouble(outcome -> chances.getOrDefault(outcome, 0.0))
                         .toArray();
             }
+            if (outside) {
+                rows[suspects.size()] = unknown(card, rows, suspects);
+            }
             return rows;
         };
+    }
+
+    /**
+     * What something not in the model shows: what faults show at this test in general, by their weights, since most of the aircraft is sound with
+     * it too, and for a part anything.
+     */
+    private static double[] unknown(TestCard card, double[][] rows, List<Candidate> suspects) {
+        boolean module = card.test() instanceof FieldTest.Answers || card.test() instanceof FieldTest.Light;
+        double anything = module ? ANYTHING_OF_A_MODULE : ANYTHING_OF_A_TEST;
+        double[] mean = new double[card.outcomes().size()];
+        double all = suspects.stream().mapToDouble(Candidate::weight).sum();
+        for (int o = 0; o < mean.length; o++) {
+            for (int s = 0; s < suspects.size(); s++) {
+                mean[o] += suspects.get(s).weight() / all * rows[s][o];
+            }
+            mean[o] = (1 - anything) * mean[o] + anything / mean.length;
+        }
+        return mean;
     }
 
     /** The number of a question by the identity of its card; -1 when there is none. */

@@ -255,11 +255,29 @@ final class CardMaker {
                 Classes.LOOK);
     }
 
-    TestCard swapLead(String lead) {
-        List<Wire> wires = wiring.wires().stream()
+    private Wire first(String lead) {
+        return wiring.wires().stream()
                 .filter(wire -> wire.lead().id().equals(lead))
-                .toList();
-        Wire one = wires.get(0);
+                .findFirst()
+                .orElseThrow();
+    }
+
+    TestCard ringLead(String lead) {
+        Wire one = first(lead);
+        return new TestCard(
+                "ring out " + lead,
+                new FieldTest.RingLead(lead),
+                "power off, both plugs of " + lead + " pulled: ring it out pin to pin while moving it",
+                6,
+                bothEnds(one),
+                List.of(lead, plug(one.fromPin()), plug(one.toPin())),
+                List.of(PROPELLERS, POWER_OFF, PACKS),
+                "with one end mated the rest of the aircraft is rung as well; a bad mated contact does not show",
+                Classes.RING);
+    }
+
+    TestCard swapLead(String lead) {
+        Wire one = first(lead);
         return new TestCard(
                 "swap lead " + lead,
                 new FieldTest.SwapLead(lead),

@@ -45,6 +45,7 @@ final class Classes {
     static final List<String> RECOVER = List.of("rest recovers", "no change");
     static final List<String> RECORD = List.of("as record", "differs");
     static final List<String> LOOK = List.of("seen", "nothing");
+    static final List<String> RING = List.of("as listed", "open", "touching", "exchanged");
     static final List<String> SWAP = List.of("works", "as before");
 
     private static final double NONE = 0.1;

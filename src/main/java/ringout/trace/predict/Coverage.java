@@ -243,6 +243,7 @@ public final class Coverage {
     /** A checklist looks and measures; it does not take apart what is not suspected. */
     private static boolean belongs(FieldTest test) {
         boolean tries = test instanceof FieldTest.SwapLead
+                || test instanceof FieldTest.RingLead
                 || test instanceof FieldTest.SwapUnit
                 || test instanceof FieldTest.BenchUnit
                 || test instanceof FieldTest.Unplug

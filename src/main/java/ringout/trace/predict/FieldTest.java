@@ -118,6 +118,13 @@ public sealed interface FieldTest {
     record Look(int unit, int plug) implements FieldTest {}
 
     /**
+     * A lead is rung out, both plugs pulled: each conductor through, to its own contact, to no other.
+     *
+     * @param lead id of the row
+     */
+    record RingLead(String lead) implements FieldTest {}
+
+    /**
      * A lead known to be good is laid outside in the stead of one.
      *
      * @param lead id of the row

@@ -147,12 +147,22 @@ public final class Predictions {
 
     private Prediction drop(Candidate candidate, FieldTest.Drop at) {
         int end = wiring.wires().get(at.wire()).endAt(at.pin());
+        if (isLoose(candidate.defect(), at.pin())) {
+            return sure(Classes.DROP, "too much", "all of the supply, the contact is open");
+        }
         double volts =
                 Math.abs(SupplyVolts.of(circuit).with(candidate, end, at.pin()).orElse(0));
         return sure(
                 Classes.DROP,
                 volts > BAD_DROP_V ? "too much" : "as it should",
                 String.format(Locale.ROOT, "%.0f mV", volts * 1000));
+    }
+
+    /** Across a contact that does not make stands what the rest of its circuit would have. */
+    private boolean isLoose(Defect defect, int pin) {
+        return defect instanceof Defect.Unseated loose
+                && loose.unit() == wiring.unitOf(pin)
+                && loose.plug() == wiring.plugIndex(pin);
     }
 
     private Prediction seen(Candidate candidate, FieldTest test, Signature seen) {
@@ -202,6 +212,9 @@ public final class Predictions {
         if (test instanceof FieldTest.Look at) {
             return look(candidate, at);
         }
+        if (test instanceof FieldTest.RingLead at) {
+            return sure(Classes.RING, rings(candidate.defect(), at.lead()));
+        }
         if (test instanceof FieldTest.SwapLead at) {
             boolean lead = candidate.repair().object().equals(at.lead())
                     || (candidate.rows().contains(at.lead()) && plug(candidate.kind()));
@@ -209,6 +222,26 @@ public final class Predictions {
         }
         int unit = test instanceof FieldTest.SwapUnit swap ? swap.unit() : ((FieldTest.BenchUnit) test).unit();
         return sure(Classes.SWAP, inUnit(candidate.defect(), unit) ? "works" : "as before");
+    }
+
+    /** What is wrong in the lead itself; what is wrong with how it is plugged does not show. */
+    private String rings(Defect defect, String lead) {
+        if (defect instanceof Defect.Open open
+                && open.wires().stream().anyMatch(wire -> wire.lead().id().equals(lead))) {
+            return "open";
+        }
+        if (defect instanceof Defect.Crossed crossed
+                && crossed.one().lead().id().equals(lead)) {
+            return "exchanged";
+        }
+        boolean touching = defect instanceof Defect.Shorted touch && isEnd(touch.a(), lead) && isEnd(touch.b(), lead);
+        return touching ? "touching" : "as listed";
+    }
+
+    private boolean isEnd(int vertex, String lead) {
+        return wiring.wires().stream()
+                .anyMatch(
+                        wire -> wire.lead().id().equals(lead) && (wire.fromEnd() == vertex || wire.toEnd() == vertex));
     }
 
     /** A new lead is plugged anew: what was not seated, or in the wrong socket, is then right. */

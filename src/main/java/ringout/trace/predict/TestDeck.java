@@ -43,6 +43,7 @@ public final class TestDeck {
         }
         Set<String> leads = new LinkedHashSet<>();
         wiring.wires().forEach(wire -> leads.add(wire.lead().id()));
+        leads.forEach(lead -> cards.add(make.ringLead(lead)));
         leads.forEach(lead -> cards.add(make.swapLead(lead)));
     }
 

@@ -40,6 +40,11 @@ public final class Campaign {
         return new Campaign(sample);
     }
 
+    /** The list as the technician has it. */
+    FieldProblem field() {
+        return field;
+    }
+
     /** The dictionary of the aircraft as listed. */
     public FaultDictionary dictionary() {
         return dictionary;

@@ -49,4 +49,44 @@ class FieldProblemTest {
                         .findFirst()
                         .orElse("none"));
     }
+
+    private static String shows(String title, String test) {
+        int question = FIELD.question(test);
+        int suspect =
+                FIELD.candidates().stream().map(one -> one.title()).toList().indexOf(title);
+        var chances = FIELD.problem().rows(question);
+        int best = 0;
+        for (int o = 1; o < chances.outcomes(); o++) {
+            best = chances.likelihood(suspect, o) > chances.likelihood(suspect, best) ? o : best;
+        }
+        return FIELD.cards().get(question).outcomes().get(best);
+    }
+
+    /** Ringing out a pulled lead finds what is wrong in it and nothing of how it is plugged: common practice, no source. */
+    @Test
+    void ringingOutTellsTheLeadFromItsPlugs() {
+        assertEquals("open", shows("W68 pair open", "ring out W68"));
+        assertEquals("touching", shows("W66 H and L touch", "ring out W66"));
+        assertEquals("as listed", shows("GMC-C1 not seated", "ring out W68"));
+        assertEquals("as listed", shows("W66 H and L touch", "ring out W68"));
+        assertEquals("as listed", shows("GMC front end dead", "ring out W68"));
+    }
+
+    /** Cleaning the contacts of a plug seats it: one action; putting it into its own socket is another. */
+    @Test
+    void workOnOnePlugIsOneAction() {
+        long actions = FIELD.problem().repairs().stream()
+                .filter(one -> one.name().contains("GMC-C1"))
+                .count();
+        assertEquals(1, actions);
+    }
+
+    /** A sound module speaks only a little against something not in the model, and not as a toss of a coin. */
+    @Test
+    void theUnknownLeavesMostModulesSound() {
+        int question = FIELD.question("answers GN1");
+        var rows = FIELD.problem().rows(question);
+        int answers = FIELD.cards().get(question).outcomes().indexOf("answers");
+        assertTrue(rows.likelihood(FIELD.problem().size() - 1, answers) > 0.75);
+    }
 }
