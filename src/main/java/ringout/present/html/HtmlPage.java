@@ -17,7 +17,8 @@ import ringout.sheet.page.PageBook;
  */
 public final class HtmlPage {
     private static final Pattern PART = Pattern.compile("@([A-Z]+)@");
-    private static final List<String> SCRIPTS = List.of("data", "stage", "record", "detail", "lists", "page");
+    private static final List<String> SCRIPTS =
+            List.of("data", "stage", "record", "detail", "dialogue", "fault", "lists", "page");
 
     private HtmlPage() {}
 

@@ -40,6 +40,7 @@ final class PageJson {
             json.writeStringProperty("hash", head.hash());
             page.report(report);
             page.book(book);
+            new SearchJson(json).write(book.search());
             page.words("ohmsCautions", Cautions.OHMS);
             page.words("voltsCautions", Cautions.VOLTS);
             json.writeEndObject();

@@ -24,7 +24,8 @@ public final class PageBooks {
         return new PageBook(
                 wiring.wires().stream().map(wire -> wire(wiring, wire)).toList(),
                 places.stream().map(place -> place.plug(wiring)).toList(),
-                circuits.stream().map(circuit -> StatePages.of(circuit, places)).toList());
+                circuits.stream().map(circuit -> StatePages.of(circuit, places)).toList(),
+                PageSearches.of(circuits.get(0)));
     }
 
     /** A plug by its numbers. */

@@ -43,6 +43,11 @@ public final class TypedReading {
         return word.isPresent() ? word : new TypedReading(circuit).measured(card, plain);
     }
 
+    /** The outcome of a test that a number means which stands in the base unit of the meter; empty when it means none. */
+    static Optional<String> number(Circuit circuit, TestCard card, double value) {
+        return new TypedReading(circuit).one(card.test(), value, false);
+    }
+
     /** Every number of a text in its base unit; empty when anything else is in it. */
     static List<Double> numbers(String text) {
         List<Double> found = new ArrayList<>();

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import ringout.trace.candidate.Candidate;
 import ringout.trace.choice.Advice;
 import ringout.trace.diagnosis.Belief;
 import ringout.trace.diagnosis.Problem;
@@ -19,6 +21,9 @@ final class Steps {
 
     /** Faults below this share are not named for an outcome. */
     private static final double NAMED = 0.0002;
+
+    /** The part of a repair's share that a fault must have for its way of repair to be named. */
+    private static final double MATTERS = 0.15;
 
     private static final int MOST_LOOKS = 3;
 
@@ -106,15 +111,31 @@ final class Steps {
     }
 
     NextStep.Job job(RepairShare one) {
-        int likeliest = one.action().suspects().stream()
-                .max(Comparator.comparingDouble(belief::share))
-                .orElseThrow();
         return new NextStep.Job(
                 one.action().name(),
-                search.suspects().get(likeliest).repair().action(),
+                actions(one),
                 one.action().minutes(),
                 one.action().openings(),
                 one.share());
+    }
+
+    /** What is done for the faults of a repair that matter, likeliest first. */
+    private String actions(RepairShare one) {
+        double now = one.action().suspects().stream().mapToDouble(belief::share).sum();
+        return one.action().suspects().stream()
+                .filter(s -> belief.share(s) >= MATTERS * now)
+                .sorted(Comparator.comparingDouble((Integer s) -> -belief.share(s)))
+                .map(s -> search.suspects().get(s).repair().action())
+                .distinct()
+                .collect(Collectors.joining("; or "));
+    }
+
+    /** The likeliest fault that a repair cures. */
+    Candidate likeliest(RepairShare one) {
+        int suspect = one.action().suspects().stream()
+                .max(Comparator.comparingDouble(belief::share))
+                .orElseThrow();
+        return search.suspects().get(suspect);
     }
 
     Ranked ranked(int suspect) {

@@ -52,13 +52,14 @@ function fillList() {
   list.replaceChildren();
   byId("severities").hidden = now.tab !== "findings";
   if (!found(now.words)) {
-    const total = group("Findings", [...findingEntries(), ...openEntries()], list) + group("Leads", leadEntries(), list) + group("Plugs", plugEntries(), list);
+    const total = group("Findings", [...findingEntries(), ...openEntries()], list) + group("Leads", leadEntries(), list) + group("Plugs", plugEntries(), list) + group("Silent unit", unitEntries(), list);
     if (!total) list.append(make("p", {textContent: "nothing of that name, or it is hidden by the severities shown"}));
   } else if (now.tab === "findings") {
     if (!group("", findingEntries(), list)) list.append(make("p", {textContent: data.findings.length ? "no finding of the severities shown in this state" : "no finding. What is not checked may still be wrong: look at what cannot be told below."}));
     if (data.open.length) group("Cannot tell", openEntries(), list);
   } else if (now.tab === "leads") group("", leadEntries(), list);
   else if (now.tab === "plugs") group("", plugEntries(), list);
+  else if (now.tab === "fault") faultList(list);
   else if (now.tab === "record") recordList(list);
   else cautions(list);
   markCurrent();

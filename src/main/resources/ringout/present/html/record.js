@@ -67,7 +67,7 @@ function told(where) {
   return one ? (one.done ? "" : "taken back ") + one.date.slice(0, 10) + (one.by ? " " + one.by : "") : "";
 }
 
-function readingField(name, where, expected, band) {
+function readingField(name, where, expected, band, wires) {
   const field = make("input", {type: "text", inputMode: "decimal", autocomplete: "off", size: 8, placeholder: "ohm, or OL"});
   const before = last("reading", where);
   const said = make("output", {textContent: before ? shown(before) : ""});
@@ -81,23 +81,25 @@ function readingField(name, where, expected, band) {
     note(entry);
     field.value = "";
     said.textContent = shown(entry) + (entry.verdict === "inside the band" ? "" : ": expected " + expected + ". Repeat it with zeroed leads; if it stays, stop here and find the cause before you go on.");
-    said.classList.toggle("bad", entry.verdict !== "inside the band");
+    judge(entry);
   };
-  said.classList.toggle("bad", before !== undefined && before.verdict !== "inside the band");
+  const find = button("Find the fault", () => findFault(wires));
+  const judge = entry => { find.hidden = entry === undefined || entry.verdict === "inside the band"; said.classList.toggle("bad", !find.hidden); };
+  judge(before);
   field.onkeydown = event => { if (event.key === "Enter") enter(); };
-  return make("p", {className: "reading"}, make("label", {}, name + " ", field), button("Enter", enter), said);
+  return make("p", {className: "reading"}, make("label", {}, name + " ", field), button("Enter", enter), said, find);
 }
 
 function proveWire(index) {
   const wire = data.wires[index];
   const where = wire.from + " > " + wire.to;
   return [make("h3", {textContent: "Prove it"}), tickBox("Made at " + wire.from, wire.lead + " " + wire.from), tickBox("Made at " + wire.to, wire.lead + " " + wire.to),
-    readingField("Rung out, end to end", where, state().ohms[index], state().accept[index])];
+    readingField("Rung out, end to end", where, state().ohms[index], state().accept[index], [index])];
 }
 
 function proveBus(plug) {
   if (!state().buses[plug]) return [];
-  return [make("h3", {textContent: "Prove it"}), readingField("H to L, all mated", plug + "-H > " + plug + "-L", state().buses[plug], state().busAccept[plug])];
+  return [make("h3", {textContent: "Prove it"}), readingField("H to L, all mated", plug + "-H > " + plug + "-L", state().buses[plug], state().busAccept[plug], data.plugs[byPlug.get(plug)].wires.filter(i => data.wires[i].leg))];
 }
 
 function asFile() {
