@@ -14,6 +14,7 @@ import ringout.draw.letter.Lettering;
 import ringout.draw.letter.Weight;
 import ringout.draw.paper.Area;
 import ringout.draw.paper.Point;
+import ringout.draw.style.LineInk;
 import ringout.draw.style.Lines;
 import ringout.draw.style.Palette;
 import ringout.draw.style.Print;
@@ -145,7 +146,8 @@ public final class FaceInk {
             Print.add(ink, Print.small(line, x, y, Align.MIDDLE));
             y += LETTERS;
         }
-        ink.addAll(sign(face.sign(), new Point(x, cell.bottom() - SIGN / 2 - 0.1)));
+        Point below = new Point(x, cell.bottom() - SIGN / 2 - 0.1);
+        ink.addAll(contact.wired() ? sign(face.sign(), below) : LineInk.cross(below, 0.8));
         Tag tag = Tag.of("contact").with("contact", contact.number()).with("colour", contact.colour());
         return new Cluster(tag, ink);
     }

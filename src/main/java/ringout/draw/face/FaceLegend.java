@@ -1,12 +1,15 @@
 package ringout.draw.face;
 
+import java.util.ArrayList;
 import java.util.List;
+import ringout.draw.ink.Ink;
 import ringout.draw.ink.Paint;
 import ringout.draw.ink.Patch;
 import ringout.draw.ink.Pen;
 import ringout.draw.paper.Area;
 import ringout.draw.paper.Point;
 import ringout.draw.style.LegendEntry;
+import ringout.draw.style.LineInk;
 import ringout.draw.style.Lines;
 import ringout.draw.style.Palette;
 
@@ -37,12 +40,15 @@ public final class FaceLegend {
     /** {@return the line of a contact without a wire} */
     public static LegendEntry empty() {
         return new LegendEntry(
-                "grey: no wire in it",
+                "grey with a cross: no wire in it",
                 LegendEntry.LOW,
-                p -> List.of(Patch.rectangle(
-                        "",
-                        new Area(p.x() + 7, p.y() - 2, 6, 4),
-                        Paint.of(Palette.LIGHT_GREY),
-                        Pen.solid(Palette.BLACK, Lines.MEDIUM))));
+                p -> {
+                    Area place = new Area(p.x() + 7, p.y() - 2, 6, 4);
+                    Pen edge = Pen.solid(Palette.BLACK, Lines.MEDIUM);
+                    List<Ink> ink = new ArrayList<>();
+                    ink.add(Patch.rectangle("", place, Paint.of(Palette.LIGHT_GREY), edge));
+                    ink.addAll(LineInk.cross(place.centre(), 0.8));
+                    return ink;
+                });
     }
 }
