@@ -39,16 +39,13 @@ public final class FaceLegend {
 
     /** {@return the line of a contact without a wire} */
     public static LegendEntry empty() {
-        return new LegendEntry(
-                "grey with a cross: no wire in it",
-                LegendEntry.LOW,
-                p -> {
-                    Area place = new Area(p.x() + 7, p.y() - 2, 6, 4);
-                    Pen edge = Pen.solid(Palette.BLACK, Lines.MEDIUM);
-                    List<Ink> ink = new ArrayList<>();
-                    ink.add(Patch.rectangle("", place, Paint.of(Palette.LIGHT_GREY), edge));
-                    ink.addAll(LineInk.cross(place.centre(), 0.8));
-                    return ink;
-                });
+        return new LegendEntry("grey with a cross: no wire in it", LegendEntry.LOW, p -> {
+            Area place = new Area(p.x() + 7, p.y() - 2, 6, 4);
+            Pen edge = Pen.solid(Palette.BLACK, Lines.MEDIUM);
+            List<Ink> ink = new ArrayList<>();
+            ink.add(Patch.rectangle("", place, Paint.of(Palette.LIGHT_GREY), edge));
+            ink.addAll(LineInk.cross(place.centre(), 0.8));
+            return ink;
+        });
     }
 }
