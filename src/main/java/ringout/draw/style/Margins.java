@@ -74,10 +74,12 @@ public final class Margins {
         return size;
     }
 
-    /** {@return what is left for the drawing} */
+    /** {@return what is left for the drawing; nothing when legend and list fill the sheet} */
     public Area drawing() {
         Area frame = size.frame();
-        return Area.between(frame.x() + PADDING, frame.y() + PADDING, frame.right() - PADDING, list.y() - PADDING);
+        double height = list.y() - frame.y() - 2 * PADDING;
+        double width = height > 0 ? frame.width() - 2 * PADDING : 0;
+        return new Area(frame.x() + PADDING, frame.y() + PADDING, width, Math.max(0, height));
     }
 
     /** {@return the ink of all margins about a drawing; the finding list names the zones of its badges} */
