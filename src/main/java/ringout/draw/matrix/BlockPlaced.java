@@ -93,12 +93,13 @@ record BlockPlaced(
         double left = room;
         for (int tail = 0; tail < block.tailHeads().size(); tail++) {
             double width = wide(block.tailHeads().get(tail), Weight.REGULAR);
+            double least = Math.max(SHORTEST_TAIL, width + 2 * MARGIN + SLACK);
             for (Block.Row row : block.rows()) {
                 width = Math.max(width, wide(row.tails().get(tail), Weight.REGULAR));
             }
             width += 2 * MARGIN + SLACK;
             boolean last = tail == block.tailHeads().size() - 1;
-            widths.add(last ? Math.max(SHORTEST_TAIL, Math.min(width, left)) : width);
+            widths.add(last ? Math.max(least, Math.min(width, left)) : width);
             left -= width;
         }
         return widths;
