@@ -13,6 +13,7 @@ import ringout.model.UnitType;
 import ringout.model.shape.Shape;
 import ringout.read.AircraftReader;
 import ringout.read.ReadResult;
+import ringout.read.cells.SheetCells;
 import ringout.read.intake.Answers;
 import ringout.text.Problem;
 import ringout.text.Span;
@@ -40,8 +41,9 @@ public final class Conversion {
          * All is written.
          *
          * @param files the files, in order
+         * @param plain tables of the user that went out in plain heads, because their cells could not say all of it
          */
-        record Written(List<Path> files) implements Outcome {}
+        record Written(List<Path> files, List<String> plain) implements Outcome {}
 
         /**
          * Nothing is written.
@@ -88,12 +90,15 @@ public final class Conversion {
                     ? AIRCRAFT.with(now, "library", List.of())
                     : shared(read, Libraries.rebased(now, home(from), home));
             Optional<Map<String, byte[]>> files = patched(read, now, result, from, form, options);
+            List<SheetCells> own = KeptList.sheets(read, from);
+            List<String> plain = List.of();
             if (files.isEmpty()) {
-                files = form.files(result, KeptList.sheets(read, from), String.valueOf(target.getFileName()));
+                files = form.files(result, own, String.valueOf(target.getFileName()));
+                plain = files.map(out -> form.plain(own, out)).orElse(List.of());
             }
             return files.isEmpty()
                     ? refused(to, "one table does not hold all of this aircraft", "name a folder, .xlsx or .json")
-                    : new Outcome.Written(Publisher.writeBytes(files.get(), home, !form.isFile()));
+                    : new Outcome.Written(Publisher.writeBytes(files.get(), home, !form.isFile()), plain);
         } catch (IOException e) {
             return refused(to, "cannot be written: " + e.getMessage(), "");
         }

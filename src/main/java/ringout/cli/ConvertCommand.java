@@ -46,6 +46,10 @@ final class ConvertCommand implements Callable<Integer> {
                 from, to, new Conversion.Options(overwrite, selfContained), answering.given(spec.commandLine()));
         if (outcome instanceof Conversion.Outcome.Written written) {
             written.files().forEach(file -> spec.commandLine().getOut().println(file));
+            written.plain()
+                    .forEach(table -> spec.commandLine()
+                            .getErr()
+                            .println("ringout: " + table + " went out in plain heads, with the same meaning"));
             return ExitStatus.CLEAN;
         }
         spec.commandLine().getErr().println("ringout: nothing was written");

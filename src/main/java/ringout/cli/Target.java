@@ -19,8 +19,11 @@ import ringout.present.xlsx.XlsxWriter;
 import ringout.read.AircraftReader;
 import ringout.read.ReadResult;
 import ringout.read.cells.SheetCells;
+import ringout.read.cells.Workbooks;
 import ringout.read.source.MemoryFolder;
+import ringout.read.table.Sheets;
 import ringout.read.table.Table;
+import ringout.text.Problems;
 
 /** What an aircraft can be written as. The user's own tables are kept cell for cell where the form has room for them. */
 enum Target {
@@ -71,6 +74,36 @@ enum Target {
         };
     }
 
+    /** Names of the user's tables whose heads are not among those written; none for JSON, which has no heads. */
+    List<String> plain(List<SheetCells> own, Map<String, byte[]> files) {
+        if (this == JSON) {
+            return List.of();
+        }
+        Set<String> heads = new LinkedHashSet<>();
+        files.forEach((name, bytes) -> written(name, bytes).forEach(sheet -> heads.add(head(sheet))));
+        return own.stream()
+                .filter(sheet -> Sheets.table(sheet).isPresent() && !heads.contains(head(sheet)))
+                .map(SheetCells::name)
+                .toList();
+    }
+
+    private static List<SheetCells> written(String name, byte[] bytes) {
+        Problems problems = new Problems();
+        if (Workbooks.isWorkbook(name)) {
+            return Workbooks.read(name, bytes, problems);
+        }
+        return Table.isTableFile(name) ? List.of(Sheets.ofText(name, bytes, problems)) : List.of();
+    }
+
+    /** The first row that holds anything. */
+    private static String head(SheetCells sheet) {
+        return sheet.rows().stream()
+                .filter(row -> !row.isBlank())
+                .findFirst()
+                .map(row -> String.join("\t", row.texts()).strip())
+                .orElse("");
+    }
+
     private static Map<String, byte[]> text(String name, String text) {
         return Map.of(name, text.getBytes(StandardCharsets.UTF_8));
     }
@@ -79,7 +112,7 @@ enum Target {
         KeptList kept = KeptList.of(own, aircraft);
         List<SheetCells> first = new ArrayList<>();
         for (SheetCells sheet : own) {
-            boolean table = ringout.read.table.Sheets.table(sheet).isPresent();
+            boolean table = Sheets.table(sheet).isPresent();
             if (kept.sheets().containsValue(sheet) || !table) {
                 first.add(sheet);
             }

@@ -12,6 +12,7 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -35,6 +36,7 @@ import ringout.read.cells.Workbooks;
 import ringout.read.intake.Question;
 import ringout.read.source.DiskFolder;
 import ringout.read.table.Sheets;
+import ringout.text.Problem;
 import ringout.text.Problems;
 
 /**
@@ -254,6 +256,37 @@ class SpreadsheetsTest {
         assertEquals(ExitStatus.WRONG_INPUT, status);
         assertTrue(err.toString().contains("bench.xlsx, sheet Kabel, cell G2, `Belegung`: the spreadsheet made a day"));
         assertTrue(err.toString().contains("--answers questions.csv"));
+    }
+
+    @Test
+    void aDamagedWorkbookIsToldAndNeverThrown() throws IOException {
+        byte[] whole = Files.readAllBytes(FOLDER.resolve("nose.xlsx"));
+        for (int cut = 1; cut < whole.length; cut += 97) {
+            Path broken = Files.write(out.resolve("broken.xlsx"), Arrays.copyOf(whole, cut));
+            List<Problem> problems = AircraftReader.read(broken).problems();
+            assertFalse(problems.isEmpty(), "cut at " + cut);
+            assertTrue(problems.get(0).words().startsWith("broken.xlsx: this workbook cannot be opened"));
+        }
+    }
+
+    @Test
+    void tablesThatCannotKeepTheirHeadsAreNamed() throws IOException {
+        Path folder = Files.createDirectory(out.resolve("folder"));
+        try (var files = Files.list(Path.of("samples", "starter"))) {
+            for (Path file : files.toList()) {
+                Files.copy(file, folder.resolve(file.getFileName()));
+            }
+        }
+        StringWriter err = new StringWriter();
+        int status = Main.run(
+                new PrintWriter(new StringWriter()),
+                new PrintWriter(err, true),
+                "convert",
+                folder.toString(),
+                out.resolve("starter.xlsx").toString());
+        assertEquals(ExitStatus.CLEAN, status);
+        assertTrue(err.toString().contains("pins went out in plain heads"), err.toString());
+        assertFalse(err.toString().contains("leads went out"), err.toString());
     }
 
     private static String run(String... args) {

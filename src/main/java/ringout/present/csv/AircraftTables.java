@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import ringout.model.Aircraft;
+import ringout.model.shape.Scalars;
 import ringout.present.json.AircraftJson;
 import ringout.read.cells.CellText;
 import ringout.read.cells.RowCells;
@@ -72,11 +73,18 @@ public final class AircraftTables {
         return pieces;
     }
 
+    /** A number that a workbook gives back in the same digits is held as one, so that it can be summed. */
+    private static CellText cell(String text) {
+        boolean number = text.matches("-?\\d{1,12}(\\.\\d{1,9})?")
+                && Scalars.number(Double.parseDouble(text)).equals(text);
+        return number ? new CellText(text, CellText.Kind.NUMBER) : CellText.of(text);
+    }
+
     private static SheetCells sheet(String name, List<List<String>> lines) {
         List<RowCells> rows = new ArrayList<>();
         for (List<String> line : lines) {
             rows.add(new RowCells(
-                    rows.size() + 1, false, line.stream().map(CellText::of).toList()));
+                    rows.size() + 1, false, line.stream().map(AircraftTables::cell).toList()));
         }
         return new SheetCells(name, false, List.copyOf(rows));
     }
