@@ -84,7 +84,9 @@ public final class AircraftTables {
         List<RowCells> rows = new ArrayList<>();
         for (List<String> line : lines) {
             rows.add(new RowCells(
-                    rows.size() + 1, false, line.stream().map(AircraftTables::cell).toList()));
+                    rows.size() + 1,
+                    false,
+                    line.stream().map(AircraftTables::cell).toList()));
         }
         return new SheetCells(name, false, List.copyOf(rows));
     }
