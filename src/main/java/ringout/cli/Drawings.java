@@ -5,13 +5,13 @@ import java.util.List;
 import ringout.draw.harness.SheetSet;
 import ringout.draw.ink.StyledSheet;
 import ringout.draw.scene.Earlier;
-import ringout.finding.Fingerprint;
 import ringout.finding.Report;
 import ringout.graph.Circuit;
 import ringout.present.html.HtmlPage;
 import ringout.present.html.PageHead;
 import ringout.present.html.PageSheet;
 import ringout.model.Aircraft;
+import ringout.model.seal.Seal;
 import ringout.present.json.LayoutJson;
 import ringout.present.pdf.PdfInfo;
 import ringout.present.pdf.PdfSheets;
@@ -89,7 +89,7 @@ final class Drawings {
     /** Draws the sheets of one state, held against an earlier output. */
     Drawings(Circuit circuit, Report report, Kind kind, Earlier earlier) {
         this.report = report;
-        hash = Fingerprint.of(circuit.wiring().aircraft());
+        hash = Seal.ofList(circuit.wiring().aircraft()).mark();
         List<SheetSet.Numbered> set = SheetSet.of(circuit, report, hash, earlier);
         layout = kind == Kind.ALL || kind == Kind.WIRING ? SheetSet.layout(set) : Earlier.NONE;
         missing = kind == Kind.ALL ? SheetSet.missing(circuit, set) : List.of();

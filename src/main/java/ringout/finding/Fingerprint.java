@@ -56,13 +56,6 @@ public final class Fingerprint {
         return digest(text);
     }
 
-    /** The print of a whole aircraft, wherever its rows stand in which files: printed on every page made from it. */
-    public static String of(Aircraft aircraft) {
-        StringBuilder text = new StringBuilder();
-        write(aircraft, text);
-        return digest(text);
-    }
-
     private static String digest(StringBuilder text) {
         try {
             byte[] digest =

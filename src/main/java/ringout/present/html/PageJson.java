@@ -36,7 +36,8 @@ final class PageJson {
         try (JsonGenerator json = FACTORY.createGenerator(ObjectWriteContext.empty(), text)) {
             PageJson page = new PageJson(json);
             json.writeStartObject();
-            json.writeStringProperty("aircraft", head.title());
+            json.writeStringProperty("aircraft", head.aircraft().name());
+            json.writeStringProperty("tail", head.aircraft().tail().or(""));
             json.writeStringProperty("hash", head.hash());
             page.report(report);
             page.book(book);

@@ -2,8 +2,8 @@ package ringout.sheet.document;
 
 import java.util.ArrayList;
 import java.util.List;
-import ringout.finding.Fingerprint;
 import ringout.model.Aircraft;
+import ringout.model.seal.Seal;
 
 /**
  * What ties a page to an aircraft and to the data it was made from. Every page carries it, so that a page of another aircraft
@@ -26,7 +26,7 @@ public record RevisionMark(
                 aircraft.typeRevision().or(""),
                 aircraft.tailRevision().or(""),
                 state,
-                Fingerprint.of(aircraft));
+                Seal.ofList(aircraft).mark());
     }
 
     /** {@return the mark in one line: {@code LW-6 Linewarden, rev C, tail 03, as-built 5, as flown, data 1a2b3c4d}} */

@@ -45,7 +45,7 @@ class RecordInBrowserTest {
             assertEquals(true, browser.run("return document.querySelector('#detail .tick input').checked"));
             assertTrue(browser.text("#detail output").startsWith("0.1 ohm, inside the band"), browser.text("#detail"));
             browser.run("openTab('record')");
-            assertTrue(browser.text("#list").contains("1 of 145 conductors rung out, 1 of 290 ends made"));
+            assertTrue(browser.text("#list").contains("1 of 145 conductors rung out, 1 of 118 ends made"));
             assertTrue(browser.text("#list").contains("Still to ring out (59 leads)"), browser.text("#list"));
             assertEquals("", browser.breaches());
             assertEquals(java.util.List.of(), browser.errors());
@@ -70,9 +70,29 @@ class RecordInBrowserTest {
     }
 
     @Test
+    void theFileGoesOnRecord() throws java.io.IOException {
+        try (Browser browser = new Browser(1366, 850).open(page)) {
+            browser.run(
+                    "keep.who = 'A. N.'; tick('W65', 'to', true); tick('W66', 'to', true); tick('W66', 'to', false)");
+            browser.run("choose({kind: 'plug', plug: byPlug.get('FC-C2')})");
+            browser.one("#detail .reading input").sendKeys("59,8" + Keys.ENTER);
+            browser.run(CHOOSE_W65);
+            browser.one("#detail .reading input").sendKeys("OL" + Keys.ENTER);
+            Path file = Files.writeString(folder.resolve("taken.json"), String.valueOf(browser.run("return asFile()")));
+            StringWriter told = new StringWriter();
+            PrintWriter out = new PrintWriter(told);
+            Path into = folder.resolve("recorded.json");
+            Main.run(out, out, "record", "samples/linewarden", "--take", file.toString(), "-o", into.toString());
+            assertTrue(told.toString().contains("4 taken, 0 on record already, 0 to look at"), told::toString);
+            String json = Files.readString(into);
+            assertTrue(json.contains("FC-C2-H FC-C2-L") && json.contains("59.8"), json);
+        }
+    }
+
+    @Test
     void theRecordGoesIntoAFileAndComesBack() {
         try (Browser browser = new Browser(1366, 850).open(page)) {
-            browser.run("keep.who = 'A. N.'; note({kind: 'tick', where: 'W65 FC-C2-2', done: true})");
+            browser.run("keep.who = 'A. N.'; tick('W65', 'from', true)");
             String file = String.valueOf(browser.run("return asFile()"));
             assertTrue(file.contains("\"by\": \"A. N.\""), file);
             browser.run("keep.entries = []; store(); openTab('record')");
@@ -82,13 +102,10 @@ class RecordInBrowserTest {
             assertEquals(1L, browser.run(take, file));
             assertEquals(1L, browser.run(take, file), "nothing is taken up twice");
             assertEquals(1L, browser.run(take, "{\"entries\": [{\"kind\": 3}]}"), "a wrong file changes nothing");
-            assertTrue(browser.text("#list").contains("W65 FC-C2-2: made"), browser.text("#list"));
+            assertTrue(browser.text("#list").contains("W65: made at the from end"), browser.text("#list"));
             assertEquals(
-                    2L,
-                    browser.run(
-                            take,
-                            file.replace("W65 FC-C2-2", "W66 GN1-C2-2").replace("\"hash\": \"", "\"hash\": \"x")));
-            assertTrue(browser.text("#list").contains("W66 GN1-C2-2"), browser.text("#list"));
+                    2L, browser.run(take, file.replace("\"W65\"", "\"W66\"").replace("\"hash\": \"", "\"hash\": \"x")));
+            assertTrue(browser.text("#list").contains("W66: made at the from end"), browser.text("#list"));
         }
     }
 }
