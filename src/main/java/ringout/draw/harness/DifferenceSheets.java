@@ -10,12 +10,12 @@ import ringout.draw.difference.BothAircraft;
 import ringout.draw.ink.StyledSheet;
 import ringout.draw.scene.WiringScene;
 import ringout.draw.wiring.WiringDrawing;
-import ringout.finding.Fingerprint;
 import ringout.finding.Report;
 import ringout.graph.Circuit;
 import ringout.graph.Wire;
 import ringout.graph.Wiring;
 import ringout.model.Aircraft;
+import ringout.model.seal.Seal;
 
 /**
  * The difference drawing: the wiring sheets on which something differs. What is new is heavy with plus signs, what is gone a
@@ -42,11 +42,12 @@ public final class DifferenceSheets {
         this.wiring = Wiring.of(both.aircraft());
         this.circuit = Circuit.all(wiring).get(0).whole();
         this.plan = new DifferencePlan(wiring, both, tail);
-        this.title = new SheetTitle(circuit, report, Fingerprint.of(tail.aircraft()));
+        this.title =
+                new SheetTitle(circuit, report, Seal.ofList(tail.aircraft()).mark());
         notes.add("against " + base.designation().or(base.name())
                 + base.tail().known().map(name -> " tail " + name).orElse("")
                 + base.typeRevision().known().map(letter -> " rev " + letter).orElse("")
-                + ", hash " + Fingerprint.of(base)
+                + ", hash " + Seal.ofList(base).mark()
                 + "; numbers are those of the list of differences");
         both.notDrawn().forEach(wire -> notes.add("gone and not drawn: " + wire));
     }
