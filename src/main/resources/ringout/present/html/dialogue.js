@@ -7,7 +7,7 @@ function dialogue() {
   let unit = null;
   let answers = [];
   keep.entries.forEach(one => {
-    const step = one.search;
+    const step = one.$search;
     if (typeof step !== "object" || step === null) return;
     if (step.act === "start") { unit = search.units.find(other => other.unit === step.unit) || null; answers = []; }
     if (step.act === "leave") { unit = null; answers = []; }
@@ -50,7 +50,7 @@ function outcomeOf(test, reading) {
 }
 
 function write(step, text) {
-  note({kind: "note", where: "fault search, " + step.unit + " silent", text, search: step});
+  note({kind: "note", item: step.unit, text: "search, silent: " + text, $search: step});
   if (now.tab !== "fault") openTab("fault");
   else fillList();
   const head = byId("step");

@@ -111,9 +111,9 @@ function stop(list, unit, title, ...parts) {
 }
 
 function resultTold(unit) {
-  const result = [...keep.entries].reverse().find(one => one.search);
-  if (!result || result.search.act !== "result" || result.search.unit !== unit.unit) return null;
-  return make("output", {textContent: result.search.cured ? "Written into the record. Now prove again what was opened or disturbed." : "Written into the record. Read the deciding test once more, go back one answer, or take the next fault below; two faults at once are possible."});
+  const result = [...keep.entries].reverse().find(one => one.$search);
+  if (!result || result.$search.act !== "result" || result.$search.unit !== unit.unit) return null;
+  return make("output", {textContent: result.$search.cured ? "Written into the record. Now prove again what was opened or disturbed." : "Written into the record. Read the deciding test once more, go back one answer, or take the next fault below; two faults at once are possible."});
 }
 
 function repairStep(list, unit, node) {

@@ -132,7 +132,7 @@ class FaultInBrowserTest {
                     return Object.keys(ends).sort().map(kind => {
                       keep.entries = [];
                       startSearch(ends[kind][0]);
-                      ends[kind][1].forEach(outcome => note({kind: 'note', where: 'w', text: outcome, search: {act: 'answer', outcome}}));
+                      ends[kind][1].forEach(outcome => note({kind: 'note', item: 'w', text: outcome, $search: {act: 'answer', outcome}}));
                       fillList();
                       return kind + ': ' + byId('list').querySelector('.step h3').textContent;
                     }).join('; ');
