@@ -25,7 +25,7 @@ final class PageSearches {
     /** As deep as a dialogue usually goes to its stop. */
     private static final int TESTS = 5;
 
-    /** Ways come to less often than once in this many searches end with what would come next. */
+    /** Ways come to less often than this chance end with what would come next. */
     private static final double LEAST = 0.02;
 
     /** An aircraft with more units that respond than this has trees of fewer tests, so that the page stays light. */

@@ -15,8 +15,8 @@ import ringout.graph.Circuit;
  * @param from least reading of it; the first band of a test has no least one and begins at minus infinity
  */
 public record ReadingBand(Optional<String> outcome, double from) {
-    /** Bands are wider than this step of the search for their ends: the narrowest is 5 % to either side. */
-    private static final double STEP = 1.02;
+    /** Bands are wider than this step of the search for their ends: the narrowest is 3 % to either side. */
+    private static final double STEP = 1.04;
 
     private static final double LEAST = 0.01;
     private static final double MOST = 1e5;

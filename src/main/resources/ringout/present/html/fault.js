@@ -87,7 +87,7 @@ function answers(unit, node, test) {
 }
 
 function typeField(unit, test) {
-  const field = make("input", {type: "text", inputMode: "decimal", autocomplete: "off", size: 8, placeholder: test.unit === "ohm" ? "118, 1.2k, OL" : test.unit});
+  const field = make("input", {type: "text", inputMode: "decimal", autocomplete: "off", size: 12, placeholder: test.unit === "ohm" ? "118, 1.2k, OL" : test.unit});
   field.id = "typed";
   const said = make("output");
   const enter = () => {
