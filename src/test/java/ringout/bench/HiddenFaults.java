@@ -4,6 +4,7 @@ import java.lang.management.ManagementFactory;
 import java.util.List;
 import java.util.Locale;
 import ringout.trace.campaign.Campaign;
+import ringout.trace.campaign.SmallSearches;
 import ringout.trace.campaign.Tally;
 
 /**
@@ -12,6 +13,9 @@ import ringout.trace.campaign.Tally;
  */
 public final class HiddenFaults {
     private static final List<String> SAMPLES = List.of("linewarden", "dewmaker");
+
+    /** Searches small enough for an exact plan. */
+    private static final int SMALL = 200;
 
     private HiddenFaults() {}
 
@@ -35,6 +39,9 @@ public final class HiddenFaults {
             all.addAll(tally);
         }
         print("all:%n%s", all);
+        SmallSearches small = SmallSearches.on(SAMPLES.get(0), SMALL / 2, seed);
+        small.addAll(SmallSearches.on(SAMPLES.get(1), SMALL / 2, seed));
+        print("%s", small);
     }
 
     private static double cpuSeconds() {

@@ -35,10 +35,10 @@ public record FieldProblem(Circuit circuit, Problem problem, List<Candidate> can
     private static final double REPROOF_MINUTES = 0.5;
 
     /** With something not in the model a module shows anything at all this often, else what it shows with faults in general. Judgement. */
-    private static final double ANYTHING_OF_A_MODULE = 0.05;
+    private static final double ANYTHING_OF_A_MODULE = 0.02;
 
     /** The same for a test: it is made near the fault, so more often. Judgement, no source. */
-    private static final double ANYTHING_OF_A_TEST = 0.5;
+    private static final double ANYTHING_OF_A_TEST = 0.2;
 
     /** Keeps its own copies. */
     public FieldProblem {

@@ -286,7 +286,7 @@ public final class Predictions {
             boolean here = wiring.name(crossed.one().toPin()).startsWith(plug + "-");
             chance = here ? SWAP_SEEN : 0;
         }
-        double seen = Math.max(chance, Classes.MISREAD / 2);
+        double seen = Math.max(chance, Classes.MISREAD);
         return new Prediction(seen >= 0.5 ? "seen" : "nothing", Classes.likely(Classes.LOOK, "seen", seen));
     }
 }
