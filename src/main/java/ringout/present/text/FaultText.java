@@ -7,6 +7,7 @@ import java.util.TreeSet;
 import ringout.present.words.SearchWords;
 import ringout.sheet.Cautions;
 import ringout.trace.session.FaultReport;
+import ringout.trace.session.ListDoubt;
 import ringout.trace.session.NextStep;
 import ringout.trace.session.Ranked;
 import ringout.trace.session.Way;
@@ -14,6 +15,7 @@ import ringout.trace.session.Way;
 /** Where the search for a fault stands, as text for a terminal. */
 public final class FaultText {
     private static final int INDENT = 11;
+    private static final int BRIEF = 5;
 
     private final FaultReport report;
     private final Lines lines = new Lines();
@@ -27,16 +29,30 @@ public final class FaultText {
         FaultText text = new FaultText(report);
         text.head();
         text.faults();
+        text.pairs();
         text.jobs();
+        text.lines.line("");
+        text.next();
+        text.afterwards();
+        return text.lines.toString();
+    }
+
+    /** What leads and what to do next, lines ending in \n. */
+    public static String brief(FaultReport report) {
+        FaultText text = new FaultText(report);
+        text.lines.line("");
+        report.ranked().stream().limit(BRIEF).forEach(text::fault);
+        text.lines.hanging("  " + percent(report.unknown()), INDENT, "something not in the model");
+        text.pairs();
         text.lines.line("");
         text.next();
         return text.lines.toString();
     }
 
-    /** What to do next alone, lines ending in \n. */
-    public static String next(FaultReport report) {
+    /** What to prove again, lines ending in \n. */
+    public static String retest(FaultReport report) {
         FaultText text = new FaultText(report);
-        text.next();
+        text.afterwards();
         return text.lines.toString();
     }
 
@@ -50,7 +66,8 @@ public final class FaultText {
         for (Way way : report.ways()) {
             lines.field(way.power() ? "power" : "signal", way.trail().words());
         }
-        report.readings().forEach(reading -> lines.field("read", SearchWords.reading(reading)));
+        report.progress().readings().forEach(reading -> lines.field("read", SearchWords.reading(reading)));
+        report.progress().vain().forEach(repair -> lines.field("in vain", repair));
         if (!report.scene().tellsOfChange()) {
             lines.field("ask", "what changed last? say --touched with rows, plugs or units, or crash, or update");
         }
@@ -74,17 +91,48 @@ public final class FaultText {
                 report.single()
                         ? "what explains it (" + String.format(Locale.ROOT, "%.1f", report.bits()) + " bit left)"
                         : "no single fault explains all of it; each of these explains a part, at least two are present");
-        for (Ranked one : report.ranked()) {
-            lines.hanging("  " + percent(one.share()), INDENT, one.candidate().title());
-            String because = SearchWords.because(one);
-            if (!because.isEmpty()) {
-                lines.hanging("", INDENT + 2, because);
-            }
-        }
+        report.ranked().forEach(this::fault);
         if (report.others() > 0) {
             lines.hanging("", INDENT, report.others() + " more below 1 % each");
         }
         lines.hanging("  " + percent(report.unknown()), INDENT, "something not in the model");
+    }
+
+    private void fault(Ranked one) {
+        lines.hanging("  " + percent(one.share()), INDENT, one.candidate().title());
+        String because = SearchWords.because(one);
+        if (!because.isEmpty()) {
+            lines.hanging("", INDENT + 2, because);
+        }
+    }
+
+    private void pairs() {
+        if (report.pairs().any()) {
+            lines.line("");
+            lines.line(
+                    "two faults would; at least one of these, offered and not certain: repair the first, observe again");
+            report.pairs()
+                    .atLeastOneOf()
+                    .forEach(one -> lines.hanging(
+                            "  " + percent(one.share()), INDENT, one.candidate().title()));
+            report.pairs().pairs().stream()
+                    .limit(3)
+                    .forEach(two -> lines.field(
+                            "such as", two.one().title() + " and " + two.other().title()));
+        }
+        for (ListDoubt doubt : report.listDoubts()) {
+            lines.field(
+                    "list?",
+                    "or the list is wrong: " + doubt.row() + " would have to say " + doubt.should() + ", not "
+                            + doubt.says() + "; look at the aircraft before either is changed");
+        }
+    }
+
+    private void afterwards() {
+        lines.line("");
+        lines.line("after the repair, prove again (all that was opened or disturbed, not just the fault)");
+        report.retest().forEach(one -> lines.hanging("  " + one.object(), INDENT, one.what()));
+        lines.field("both ways", "fault there, repaired, gone; where it does no harm undone, back, repaired again");
     }
 
     private static String percent(double share) {
@@ -186,7 +234,9 @@ public final class FaultText {
         for (Ranked near : none.nearest()) {
             lines.field("nearest", near.candidate().title() + "; " + SearchWords.because(near));
         }
-        lines.field("do", "read the doubtful tests again; write down all readings before anything is changed");
+        lines.field(
+                "do",
+                "look again who else is silent, read the doubtful tests again; write down all readings before anything is changed");
     }
 
     private void cautions(List<String> words) {

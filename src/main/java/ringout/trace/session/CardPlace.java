@@ -18,6 +18,9 @@ record CardPlace(int unit, int plug, String lead) {
         if (test instanceof FieldTest.SwapLead of) {
             return new CardPlace(-1, -1, of.lead());
         }
+        if (test instanceof FieldTest.RingLead of) {
+            return new CardPlace(-1, -1, of.lead());
+        }
         if (test instanceof FieldTest.Drop of) {
             return new CardPlace(-1, -1, wiring.wires().get(of.wire()).lead().id());
         }

@@ -28,6 +28,7 @@ import ringout.trace.predict.TestDeck;
  * @param suspects candidates that can explain it, by falling weight
  * @param weights how likely each is after what is seen, not normalised, in the same order
  * @param single whether each suspect explains all that is seen; else each explains a part, and two must be present
+ * @param rare the part that the suspects have of all weight: how likely beforehand that one of them comes up
  * @param fit how what is seen speaks for a fault
  * @param behind what is commanded through the silent units
  */
@@ -38,6 +39,7 @@ record CaseFile(
         List<Candidate> suspects,
         List<Double> weights,
         boolean single,
+        double rare,
         SceneFit fit,
         Set<String> behind) {
     /** A suspect this much less likely than the likeliest is left out: it would never come to be looked at. */
@@ -78,7 +80,9 @@ record CaseFile(
         Set<String> all = new TreeSet<>();
         behind.values().forEach(all::addAll);
         all.removeAll(scene.silent());
-        return new CaseFile(circuit, scene, priors, suspects, weights, !whole.isEmpty(), fit, all);
+        double total = candidates.all().stream().mapToDouble(shares::weight).sum();
+        double rare = weights.stream().mapToDouble(w -> w).sum() / total;
+        return new CaseFile(circuit, scene, priors, suspects, weights, !whole.isEmpty(), rare, fit, all);
     }
 
     private static Candidates candidates(Circuit circuit, Scene scene, PriorTable priors) {

@@ -1,14 +1,11 @@
 package ringout.trace.session;
 
-import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import ringout.graph.Circuit;
-import ringout.graph.order.Covers;
 import ringout.trace.candidate.Candidate;
 import ringout.trace.candidate.PriorTable;
 import ringout.trace.choice.Advice;
@@ -20,12 +17,9 @@ import ringout.trace.choice.TestTree;
 import ringout.trace.diagnosis.Belief;
 import ringout.trace.diagnosis.Explanation;
 import ringout.trace.diagnosis.Observed;
-import ringout.trace.diagnosis.Opening;
 import ringout.trace.diagnosis.Problem;
-import ringout.trace.diagnosis.Question;
 import ringout.trace.diagnosis.Reading;
 import ringout.trace.diagnosis.RepairShare;
-import ringout.trace.diagnosis.Suspect;
 import ringout.trace.predict.Prediction;
 import ringout.trace.predict.TestCard;
 import ringout.trace.predict.TestDeck;
@@ -41,26 +35,25 @@ import ringout.trace.predict.TestDeck;
  * }</pre>
  */
 public final class Diagnosis {
-    /** Minutes for a lid whose minutes the list does not tell. Judgement, no source. */
-    public static final double USUAL_LID = 10;
+    /** Two faults that explain a thing together are about this likely beforehand on an aircraft: judgement, no source. */
+    private static final double FAR_FETCHED = 1e-4;
 
     /** So much looking ahead that a step takes no longer than a technician's glance. */
     private static final Effort EFFORT = new Effort(1, 6, 12, 0.97, 40, 8, 0.02);
 
     private final CaseFile file;
     private final List<TestCard> cards;
-    private final List<TestReading> readings;
+    private final Progress progress;
     private final Problem problem;
     private final Observed observed;
 
-    private Diagnosis(
-            CaseFile file, List<TestCard> cards, List<TestReading> readings, Problem problem, Set<String> opened) {
+    private Diagnosis(CaseFile file, List<TestCard> cards, Progress progress, Problem problem) {
         this.file = file;
         this.cards = cards;
-        this.readings = readings;
+        this.progress = progress;
         this.problem = problem;
-        Observed all = Observed.NOTHING.open(List.copyOf(opened));
-        for (TestReading reading : readings) {
+        Observed all = Observed.NOTHING.open(List.copyOf(progress.opened()));
+        for (TestReading reading : progress.readings()) {
             all = all.with(problem, numbered(reading));
         }
         this.observed = all;
@@ -86,75 +79,21 @@ public final class Diagnosis {
     /** A search, or nothing when no fault of the model explains any of what is seen. */
     public static Optional<Diagnosis> find(Circuit circuit, Scene scene, PriorTable priors) {
         CaseFile file = CaseFile.of(circuit, scene, priors);
-        return file.suspects().isEmpty() ? Optional.empty() : Optional.of(of(file, List.of(), Set.of()));
+        return file.suspects().isEmpty() ? Optional.empty() : Optional.of(of(file, Progress.NONE));
     }
 
-    private static Diagnosis of(CaseFile file, List<TestReading> readings, Set<String> opened) {
+    private static Diagnosis of(CaseFile file, Progress progress) {
         Set<String> read = new TreeSet<>();
-        readings.forEach(reading -> read.add(reading.test()));
-        List<TestCard> cards = file.cards(read);
-        return new Diagnosis(file, cards, readings, problem(file, cards), opened);
-    }
-
-    private static Problem problem(CaseFile file, List<TestCard> cards) {
-        Chances chances = Chances.of(file.circuit());
-        List<Suspect> suspects = new ArrayList<>();
-        for (int s = 0; s < file.suspects().size(); s++) {
-            Candidate one = file.suspects().get(s);
-            suspects.add(new Suspect(
-                    one.title(),
-                    file.weights().get(s),
-                    repairOf(one),
-                    one.repair().minutes(),
-                    one.opening().covers()));
-        }
-        return new Problem(
-                suspects,
-                cards.stream().map(Diagnosis::question).toList(),
-                openings(file.circuit()),
-                file.priors().outside(),
-                q -> rows(file, cards.get(q), chances));
+        progress.readings().forEach(reading -> read.add(reading.test()));
+        List<TestCard> cards = file.cards(read).stream()
+                .filter(card -> !progress.skipped().contains(card.id()) || read.contains(card.id()))
+                .toList();
+        return new Diagnosis(file, cards, progress, SearchProblem.of(file, cards, progress.vain()));
     }
 
     /** Name of the repair action that cures a candidate: what is worked on, and what must come off for it. */
     public static String repairOf(Candidate candidate) {
-        List<String> lids = candidate.opening().covers();
-        return candidate.repair().id() + (lids.isEmpty() ? "" : " behind " + String.join(", ", lids));
-    }
-
-    private static double[][] rows(CaseFile file, TestCard card, Chances chances) {
-        int n = file.suspects().size();
-        boolean outside = file.priors().outside() > 0;
-        double[][] rows = new double[n + (outside ? 1 : 0)][];
-        for (int s = 0; s < n; s++) {
-            rows[s] = chances.row(card, file.suspects().get(s));
-        }
-        if (outside) {
-            rows[n] = chances.unknown(card);
-        }
-        return rows;
-    }
-
-    private static Question question(TestCard card) {
-        boolean disturbs = !card.disturbs().isEmpty();
-        return new Question(
-                card.title(),
-                card.minutes(),
-                disturbs ? 1 : 0,
-                0,
-                card.opening().covers(),
-                card.outcomes(),
-                Question.USUAL_ERROR);
-    }
-
-    private static List<Opening> openings(Circuit circuit) {
-        Covers covers = Covers.of(circuit);
-        List<Opening> openings = new ArrayList<>();
-        for (int cover = 0; cover < covers.all().size(); cover++) {
-            openings.add(new Opening(
-                    covers.name(cover), covers.all().get(cover).minutes().or(USUAL_LID)));
-        }
-        return openings;
+        return SearchProblem.repairOf(candidate);
     }
 
     private Reading numbered(TestReading reading) {
@@ -181,6 +120,13 @@ public final class Diagnosis {
         return file.single();
     }
 
+    /**
+     * Whether the single faults that explain all that is seen are so unlikely beforehand that two faults at once are as likely.
+     */
+    public boolean farFetched() {
+        return file.single() && file.rare() < FAR_FETCHED;
+    }
+
     /** With an outcome of a test by its identity. */
     public Diagnosis with(String test, String outcome) {
         return with(new TestReading(test, outcome, outcome));
@@ -197,28 +143,38 @@ public final class Diagnosis {
         if (!known) {
             throw new IllegalArgumentException("no test '" + reading.test() + "'");
         }
-        List<TestReading> more = new ArrayList<>(readings);
-        more.add(reading);
-        return number(reading.test()).isPresent()
-                ? new Diagnosis(file, cards, List.copyOf(more), problem, observed.opened())
-                : of(file, List.copyOf(more), observed.opened());
+        Progress more = progress.read(reading);
+        return number(reading.test()).isPresent() ? new Diagnosis(file, cards, more, problem) : of(file, more);
     }
 
     /** With lids off. */
     public Diagnosis open(Collection<String> lids) {
-        Set<String> open = new LinkedHashSet<>(observed.opened());
-        open.addAll(lids);
-        return new Diagnosis(file, cards, readings, problem, open);
+        return new Diagnosis(file, cards, progress.open(lids), problem);
     }
 
     /** Without the last reading. */
     public Diagnosis back() {
-        return readings.isEmpty() ? this : of(file, readings.subList(0, readings.size() - 1), Set.of());
+        return of(file, progress.back());
     }
 
-    /** The same readings with what is seen told anew. */
+    /** Without a test that cannot be made here and now. */
+    public Diagnosis skipping(String test) {
+        return of(file, progress.skip(test));
+    }
+
+    /** With a repair action done that cured nothing. */
+    public Diagnosis inVain(String repair) {
+        return of(file, progress.inVain(repair));
+    }
+
+    /** The same work with what is seen told anew. */
     public Diagnosis seeing(Scene scene) {
-        return of(CaseFile.of(file.circuit(), scene, file.priors()), readings, observed.opened());
+        return of(CaseFile.of(file.circuit(), scene, file.priors()), progress);
+    }
+
+    /** Another search taken up where one of this aircraft stood. */
+    public Diagnosis resumed(Progress done) {
+        return of(file, done);
     }
 
     /** What to do next. */
@@ -287,7 +243,12 @@ public final class Diagnosis {
 
     /** The readings in order. */
     public List<TestReading> readings() {
-        return readings;
+        return progress.readings();
+    }
+
+    /** What was done so far. */
+    public Progress progress() {
+        return progress;
     }
 
     /** The card of a test of the aircraft. */
@@ -306,6 +267,24 @@ public final class Diagnosis {
     /** Units known to respond, those not named included where all others do. */
     public Set<String> alive() {
         return file.fit().alive();
+    }
+
+    /** How what is seen speaks for a fault. */
+    SceneFit fit() {
+        return file.fit();
+    }
+
+    /** The card of a test of the aircraft. */
+    public TestCard card(String test) {
+        return TestDeck.of(file.circuit()).stream()
+                .filter(card -> card.id().equals(test))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no test '" + test + "'"));
+    }
+
+    /** Two faults at once; none offered while a single one explains everything. */
+    public PairOffer pairs() {
+        return PairOffer.of(this);
     }
 
     /** Units commanded through a silent one: nothing can be heard of them meanwhile. */

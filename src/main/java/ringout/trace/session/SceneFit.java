@@ -65,9 +65,14 @@ final class SceneFit {
         boolean silence = scene.silent().stream().anyMatch(unit -> silent(signature, unit) > EXPLAINS);
         boolean darkness =
                 scene.dark().stream().anyMatch(unit -> signature.dark().contains(unit));
-        boolean against = alive.stream().anyMatch(unit -> signature.silent().contains(unit))
+        return (silence || darkness) && !against(signature);
+    }
+
+    /** Whether a fault would silence a unit that responds, or put out a light that is on. */
+    boolean against(Signature signature) {
+        return alive.stream().anyMatch(unit -> signature.silent().contains(unit))
+                || assumed.stream().anyMatch(unit -> signature.silent().contains(unit))
                 || scene.lit().stream().anyMatch(unit -> signature.dark().contains(unit));
-        return (silence || darkness) && !against;
     }
 
     /** Likelihood of the silence of one unit. */
