@@ -251,14 +251,6 @@ public final class Diagnosis {
         return progress;
     }
 
-    /** The card of a test of the aircraft. */
-    public TestCard card(String test) {
-        return TestDeck.of(file.circuit()).stream()
-                .filter(card -> card.id().equals(test))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("no test '" + test + "'"));
-    }
-
     /** What is seen. */
     public Scene scene() {
         return file.scene();
