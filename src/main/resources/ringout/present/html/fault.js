@@ -148,7 +148,16 @@ function goOn(unit, read) {
 
 function retest(list, unit, pairs) {
   const all = pairs.map((text, i) => i).filter(i => i % 2 === 0);
-  list.append(make("h3", {textContent: "After the repair, prove again"}), ...all.map(i => tickBox(pairs[i] + ": " + pairs[i + 1], "proved again after " + unit.unit + " was silent: " + pairs[i])));
+  list.append(make("h3", {textContent: "After the repair, prove again"}), ...all.map(i => provedBox(unit, pairs[i], pairs[i + 1])));
+}
+
+/** A box for what is proved again; it stands in the record as a remark, since a thing proved again need not be a lead. */
+function provedBox(unit, object, what) {
+  const text = "proved again after " + unit.unit + " was silent";
+  const before = [...keep.entries].reverse().find(one => one.kind === "note" && one.item === object && (one.text === text || one.text === "not " + text));
+  const box = make("input", {type: "checkbox", checked: before !== undefined && before.text === text});
+  box.onchange = () => note({kind: "note", item: object, text: (box.checked ? "" : "not ") + text});
+  return make("label", {className: "tick"}, box, make("span", {textContent: object + ": " + what}));
 }
 
 /** Faults by falling share; the line of one whose wire or plug is drawn leads there. */

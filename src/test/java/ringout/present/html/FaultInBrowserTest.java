@@ -134,10 +134,11 @@ class FaultInBrowserTest {
                       startSearch(ends[kind][0]);
                       ends[kind][1].forEach(outcome => note({kind: 'note', item: 'w', text: outcome, $search: {act: 'answer', outcome}}));
                       fillList();
-                      return kind + ': ' + byId('list').querySelector('.step h3').textContent;
+                      return kind + ': ' + byId('list').querySelector('.step h3').textContent + (byId('list').textContent.includes('undefined') ? ' undefined' : '');
                     }).join('; ');
                     """;
             String told = String.valueOf(browser.run(kinds));
+            assertTrue(!told.contains("undefined"), told);
             assertTrue(told.contains("do: Stop measuring, repair this"), told);
             assertTrue(told.contains("in: Go in: "), told);
             assertTrue(told.contains("none: The readings fit no fault of the model"), told);
