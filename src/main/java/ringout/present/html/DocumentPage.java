@@ -1,6 +1,7 @@
 package ringout.present.html;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -76,7 +77,7 @@ public final class DocumentPage {
         StringBuilder out = new StringBuilder();
         for (int c : Lettering.printable(text).codePoints().toArray()) {
             boolean plain = Character.isLetterOrDigit(c) || c == ' ' || c == ',' || c == '.' || c == '-';
-            out.append(plain ? Character.toString(c) : String.format("\\%06x", c));
+            out.append(plain ? Character.toString(c) : String.format(Locale.ROOT, "\\%06x", c));
         }
         return out.toString();
     }
