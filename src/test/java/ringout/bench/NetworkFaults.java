@@ -8,9 +8,9 @@ import ringout.solve.network.FactorisedNetwork;
 import ringout.solve.network.NetworkBuilder;
 import ringout.solve.network.NetworkSolution;
 import ringout.solve.network.NodeVoltage;
+import ringout.solve.network.ResistiveNetwork;
 import ringout.solve.network.Resolved;
 import ringout.solve.network.Resolver;
-import ringout.solve.network.ResistiveNetwork;
 
 /**
  * The single faults of a supply network: every conductor open, every contact with an ohm too much, every load dead, every load

@@ -15,7 +15,6 @@ import ringout.finding.Place;
 import ringout.present.json.Layout;
 import ringout.present.words.ReadingWords;
 import tools.jackson.core.JsonGenerator;
-
 import tools.jackson.core.json.JsonFactory;
 
 /** Differences and the table of the fleet as JSON. */

@@ -15,9 +15,9 @@ import ringout.sheet.page.PageTest;
 import ringout.trace.candidate.Candidate;
 import ringout.trace.predict.ReadingBand;
 import ringout.trace.predict.TestCard;
+import ringout.trace.session.DialogueTree;
 import ringout.trace.session.NextStep;
 import ringout.trace.session.Ranked;
-import ringout.trace.session.DialogueTree;
 import tools.jackson.core.JsonGenerator;
 
 /** The searches for a fault as JSON: every text stands once and is named by its number, since the trees say the same things often. */

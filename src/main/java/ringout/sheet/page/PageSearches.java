@@ -14,9 +14,9 @@ import ringout.trace.predict.ReadingBand;
 import ringout.trace.predict.TestCard;
 import ringout.trace.predict.TypedReading;
 import ringout.trace.session.Diagnosis;
+import ringout.trace.session.DialogueTree;
 import ringout.trace.session.NextStep;
 import ringout.trace.session.Scene;
-import ringout.trace.session.DialogueTree;
 import ringout.trace.session.TestPlaces;
 import ringout.trace.session.Way;
 
