@@ -16,6 +16,11 @@ final class Answering {
             description = "Answers to what was asked about a list: the questions of `ask --format csv`, filled in.")
     private Optional<Path> file = Optional.empty();
 
+    /** The reader of what the command is called with. */
+    Inputs inputs(CommandLine line) {
+        return new Inputs(line, given(line));
+    }
+
     /** The answers; a file that holds none is a wrong call. */
     Answers given(CommandLine line) {
         if (file.isEmpty()) {

@@ -1,25 +1,21 @@
 package ringout.cli;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import ringout.check.Catalogue;
-import ringout.check.Review;
 import ringout.compare.fleet.Fleet;
 import ringout.compare.fleet.Tail;
 import ringout.compare.fleet.Trends;
 import ringout.compare.judge.Judgement;
 import ringout.finding.Report;
-import ringout.finding.Severity;
 import ringout.graph.Circuit;
 import ringout.model.Aircraft;
 import ringout.present.difference.CompareCsv;
@@ -61,7 +57,7 @@ final class CompareCommand implements Callable<Integer> {
     @Parameters(
             arity = "2..*",
             paramLabel = "AIRCRAFT",
-            description = "The base, then one or more to hold against it: folders of tables or JSON files.")
+            description = "The base, then one or more to hold against it: folders of tables, workbooks or JSON files.")
     private List<Path> aircraft = new ArrayList<>();
 
     @Option(names = "--format", paramLabel = "F", description = "text, json or csv (default: text).")
@@ -73,21 +69,15 @@ final class CompareCommand implements Callable<Integer> {
             description = "Folder to write the tables and the difference drawings into.")
     private Optional<Path> folder = Optional.empty();
 
-    @Option(
-            names = "--exit-at",
-            paramLabel = "S1..S5",
-            description = "Severity of a difference that makes the exit status 1 (default: S3).")
-    private Severity exitAt = Severity.S3;
+    @Mixin
+    private Judging judging = new Judging();
 
-    @Option(
-            names = "--today",
-            paramLabel = "YYYY-MM-DD",
-            description = "Day waivers are held against (default: today).")
-    private String today = LocalDate.now(ZoneId.systemDefault()).toString();
+    @Mixin
+    private Answering answering = new Answering();
 
     @Override
     public Integer call() {
-        Inputs inputs = new Inputs(spec.commandLine());
+        Inputs inputs = answering.inputs(spec.commandLine());
         List<Reviewed> all = new ArrayList<>();
         for (Path path : aircraft) {
             inputs.aircraft(path).ifPresent(read -> all.add(reviewed(path, inputs.circuits(read, List.of()))));
@@ -104,7 +94,7 @@ final class CompareCommand implements Callable<Integer> {
     }
 
     private Reviewed reviewed(Path path, List<Circuit> circuits) {
-        return new Reviewed(path.toString(), circuits, Review.of(circuits, Catalogue.all(), today));
+        return new Reviewed(path.toString(), circuits, judging.review(circuits));
     }
 
     private static Fleet fleet(List<Reviewed> all) {
@@ -150,7 +140,7 @@ final class CompareCommand implements Callable<Integer> {
     }
 
     private int status(Fleet fleet) {
-        return fleet.rows().stream().anyMatch(row -> row.severity().atLeast(exitAt))
+        return fleet.rows().stream().anyMatch(row -> judging.counts(row.severity()))
                 ? ExitStatus.FINDINGS
                 : ExitStatus.CLEAN;
     }

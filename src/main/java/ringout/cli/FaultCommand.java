@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -60,7 +61,10 @@ final class FaultCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(index = "0", paramLabel = "AIRCRAFT", description = "Folder of tables, or a JSON file.")
+    @Parameters(
+            index = "0",
+            paramLabel = "AIRCRAFT",
+            description = "Folder of tables, workbook (.xlsx), one table, or JSON file.")
     private Path aircraft = Path.of("");
 
     @Option(names = "--silent", arity = "1..*", paramLabel = "UNIT", description = "Units that do not respond.")
@@ -118,9 +122,12 @@ final class FaultCommand implements Callable<Integer> {
             description = "Folder to write the fault-finding sheet into, as PDF and HTML, and the search as JSON.")
     private Optional<Path> folder = Optional.empty();
 
+    @Mixin
+    private Answering answering = new Answering();
+
     @Override
     public Integer call() {
-        Inputs inputs = new Inputs(spec.commandLine());
+        Inputs inputs = answering.inputs(spec.commandLine());
         Optional<Aircraft> read = inputs.aircraft(aircraft);
         if (read.isEmpty()) {
             return ExitStatus.WRONG_INPUT;

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -48,10 +49,13 @@ final class FreezeCommand implements Callable<Integer> {
             description = "Day waivers are held against (default: today).")
     private String today = LocalDate.now(ZoneId.systemDefault()).toString();
 
+    @Mixin
+    private Answering answering = new Answering();
+
     @Override
     public Integer call() throws IOException {
         PrintWriter err = spec.commandLine().getErr();
-        Optional<Aircraft> read = new Inputs(spec.commandLine()).aircraft(aircraft);
+        Optional<Aircraft> read = answering.inputs(spec.commandLine()).aircraft(aircraft);
         if (read.isEmpty()) {
             return ExitStatus.WRONG_INPUT;
         }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -34,7 +35,7 @@ final class LoadsCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "AIRCRAFT", description = "Folder of tables, or a JSON file.")
+    @Parameters(paramLabel = "AIRCRAFT", description = "Folder of tables, workbook (.xlsx), one table, or JSON file.")
     private Path aircraft = Path.of("");
 
     @Option(names = "--state", paramLabel = "S", description = "State of the aircraft (default: the first declared).")
@@ -43,9 +44,12 @@ final class LoadsCommand implements Callable<Integer> {
     @Option(names = "--format", paramLabel = "F", description = "text or csv (default: text).")
     private Format format = Format.TEXT;
 
+    @Mixin
+    private Answering answering = new Answering();
+
     @Override
     public Integer call() {
-        Inputs inputs = new Inputs(spec.commandLine());
+        Inputs inputs = answering.inputs(spec.commandLine());
         Optional<Aircraft> read = inputs.aircraft(aircraft);
         if (read.isEmpty()) {
             return ExitStatus.WRONG_INPUT;

@@ -57,7 +57,7 @@ final class PackCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Inputs inputs = new Inputs(spec.commandLine());
+        Inputs inputs = question.inputs(spec.commandLine());
         Optional<Aircraft> read = inputs.aircraft(question.aircraft());
         if (read.isEmpty()) {
             return ExitStatus.WRONG_INPUT;
@@ -65,7 +65,7 @@ final class PackCommand implements Callable<Integer> {
         List<Circuit> circuits = inputs.circuits(read.get(), question.states());
         Report report = question.review(circuits);
         PackSource source = PackSource.of(circuits, report, question.today());
-        Optional<Circuit> earlier = against.flatMap(inputs::aircraft)
+        Optional<Circuit> earlier = against.flatMap(new Inputs(spec.commandLine())::aircraft)
                 .map(aircraft -> inputs.circuits(aircraft, List.of()).get(0));
         if (against.isPresent() && earlier.isEmpty()) {
             return ExitStatus.WRONG_INPUT;

@@ -80,7 +80,7 @@ final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Inputs inputs = new Inputs(spec.commandLine());
+        Inputs inputs = question.inputs(spec.commandLine());
         Optional<Aircraft> read = inputs.aircraft(question.aircraft());
         if (read.isEmpty()) {
             return ExitStatus.WRONG_INPUT;

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -71,7 +72,10 @@ final class ProbeCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(index = "0", paramLabel = "AIRCRAFT", description = "Folder of tables, or a JSON file.")
+    @Parameters(
+            index = "0",
+            paramLabel = "AIRCRAFT",
+            description = "Folder of tables, workbook (.xlsx), one table, or JSON file.")
     private Path aircraft = Path.of("");
 
     @Parameters(
@@ -105,9 +109,12 @@ final class ProbeCommand implements Callable<Integer> {
     @Option(names = "--format", paramLabel = "F", description = "text, line or json (default: text).")
     private Format format = Format.TEXT;
 
+    @Mixin
+    private Answering answering = new Answering();
+
     @Override
     public Integer call() {
-        Inputs inputs = new Inputs(spec.commandLine());
+        Inputs inputs = answering.inputs(spec.commandLine());
         Optional<Aircraft> read = inputs.aircraft(aircraft);
         if (read.isEmpty()) {
             return ExitStatus.WRONG_INPUT;

@@ -1,18 +1,13 @@
 package ringout.cli;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import ringout.check.Catalogue;
-import ringout.check.Review;
 import ringout.finding.Report;
-import ringout.finding.Severity;
 import ringout.graph.Circuit;
 
 /** What every command that reviews is asked: which aircraft, which states, which day, which severity counts. */
@@ -23,24 +18,15 @@ final class Question {
     @Option(names = "--state", paramLabel = "S", description = "Only this state; may be given several times.")
     private List<String> states = new ArrayList<>();
 
-    @Option(
-            names = "--exit-at",
-            paramLabel = "S1..S5",
-            description = "Severity that makes the exit status 1 (default: S3).")
-    private Severity exitAt = Severity.S3;
-
-    @Option(
-            names = "--today",
-            paramLabel = "YYYY-MM-DD",
-            description = "Day waivers are held against (default: today).")
-    private String today = LocalDate.now(ZoneId.systemDefault()).toString();
+    @Mixin
+    private Judging judging = new Judging();
 
     @Mixin
     private Answering answering = new Answering();
 
     /** The reader of what the command is called with. */
     Inputs inputs(CommandLine line) {
-        return new Inputs(line, answering.given(line));
+        return answering.inputs(line);
     }
 
     Path aircraft() {
@@ -52,18 +38,18 @@ final class Question {
     }
 
     String today() {
-        return today;
+        return judging.today();
     }
 
     /** Reviews circuits, one a state, with the whole catalogue. */
     Report review(List<Circuit> circuits) {
-        return Review.of(circuits, Catalogue.all(), today);
+        return judging.review(circuits);
     }
 
     /** The exit status a report earns. */
     int status(Report report) {
         boolean found = report.headlines().stream()
-                .anyMatch(headline -> headline.finding().severity().atLeast(exitAt));
+                .anyMatch(headline -> judging.counts(headline.finding().severity()));
         return found ? ExitStatus.FINDINGS : ExitStatus.CLEAN;
     }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -47,9 +48,12 @@ final class RecordCommand implements Callable<Integer> {
     @Option(names = "--overwrite", description = "May replace what stands at OUT.")
     private boolean overwrite;
 
+    @Mixin
+    private Answering answering = new Answering();
+
     @Override
     public Integer call() {
-        Optional<ReadResult> read = new Inputs(spec.commandLine()).read(aircraft);
+        Optional<ReadResult> read = answering.inputs(spec.commandLine()).read(aircraft);
         if (read.isEmpty()) {
             return ExitStatus.WRONG_INPUT;
         }

@@ -37,6 +37,9 @@ public final class PdfEngine {
     /** Held, or the level set here could be forgotten with it. */
     private static final Logger CHATTER = Logger.getLogger("org.apache.fop");
 
+    /** Calls it severe that our base is no address a drawing could load from: none may load anything. */
+    private static final Logger ADDRESSES = Logger.getLogger("org.apache.fop.fo.FONode");
+
     private static final Set<String> MISFITS = Set.of(
             "lineOverflows",
             "regionOverflow",
@@ -70,6 +73,7 @@ public final class PdfEngine {
     /** {@return a formatter with the bundled fonts; making one costs some tenths of a second} */
     public static FopFactory factory() {
         CHATTER.setLevel(Level.SEVERE);
+        ADDRESSES.setLevel(Level.OFF);
         try {
             BundledResources fonts = new BundledResources();
             FopFactory factory = new FopFactoryBuilder(BundledResources.BASE, fonts)
