@@ -42,6 +42,23 @@ class LauncherIT {
         assertEquals(new Ended(0, "ringout 0.1.0\n", ""), launch(BUILT, Map.of()));
     }
 
+    /** The libraries that write PDF have words of their own; they are none for a person at a terminal. */
+    @Test
+    void writingPdfPutsNothingOnStandardError() throws Exception {
+        String into = scratch.resolve("pdf").toString();
+        Ended ended = run(
+                own(Map.of()),
+                BUILT.resolve("ringout").toString(),
+                "draw",
+                "samples/starter",
+                "-o",
+                into,
+                "--format",
+                "pdf");
+        assertEquals(new Ended(0, ended.out(), ""), ended);
+        assertTrue(Files.exists(Path.of(into, "drawings.pdf")), ended::out);
+    }
+
     @Test
     void theStatusOfTheProgramIsTheStatusOfTheLauncher() throws Exception {
         Ended ended = run(own(Map.of()), BUILT.resolve("ringout").toString(), "no-such-command");

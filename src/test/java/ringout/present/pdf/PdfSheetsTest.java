@@ -12,9 +12,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.logging.Handler;
-import java.util.logging.LogRecord;
-import java.util.logging.Logger;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.imageio.ImageIO;
@@ -71,32 +68,6 @@ class PdfSheetsTest {
     @AfterAll
     static void close() throws IOException {
         pdf.close();
-    }
-
-    @Test
-    void theFormatterSaysNothingToThePersonAtTheTerminal() {
-        List<String> said = new ArrayList<>();
-        Handler listening = new Handler() {
-            @Override
-            public void publish(LogRecord line) {
-                said.add(line.getMessage());
-            }
-
-            @Override
-            public void flush() {}
-
-            @Override
-            public void close() {}
-        };
-        Logger everything = Logger.getLogger("");
-        everything.addHandler(listening);
-        try {
-            PdfFile file = PdfSheets.of(INFO, pages.subList(0, 1));
-            assertTrue(file.bytes().length > 0);
-        } finally {
-            everything.removeHandler(listening);
-        }
-        assertEquals(List.of(), said);
     }
 
     @Test
