@@ -27,15 +27,11 @@ public final class BlockDrawing {
 
     /** {@return the scene on the first of the sizes that holds it; the finding list is left out before a size is skipped} */
     public static Optional<Drawn> of(BlockScene scene, List<SheetSize> sizes) {
-        for (SheetSize size : sizes) {
-            List<Margins> tries = List.of(
-                    new Margins(size, scene.info(), legend(scene), scene.findings(), scene.notes()),
-                    new Margins(size, scene.info(), legend(scene), List.of(), List.of()));
-            for (Margins margins : tries) {
-                Optional<BlockPlaced> placed = BlockPlaced.place(scene, margins.drawing());
-                if (placed.isPresent()) {
-                    return Optional.of(drawn(scene, margins, placed.get()));
-                }
+        for (Margins margins :
+                Margins.inTurn(sizes, scene.info(), legend(scene), scene.findings(), scene.notes(), List.of())) {
+            Optional<BlockPlaced> placed = BlockPlaced.place(scene, margins.drawing());
+            if (placed.isPresent()) {
+                return Optional.of(drawn(scene, margins, placed.get()));
             }
         }
         return Optional.empty();

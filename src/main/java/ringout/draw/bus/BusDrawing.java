@@ -57,15 +57,11 @@ public sealed interface BusDrawing {
 
     /** {@return the scene on the first of the sizes that holds it; the finding list is left out before a size is skipped} */
     static BusDrawing of(BusScene scene, List<SheetSize> sizes) {
-        for (SheetSize size : sizes) {
-            List<Margins> tries = List.of(
-                    new Margins(size, scene.info(), BusLegend.of(scene), scene.findings(), scene.notes()),
-                    new Margins(size, scene.info(), BusLegend.of(scene), List.of(), List.of()));
-            for (Margins margins : tries) {
-                Optional<BusPlaced> placed = BusPlacer.place(scene, margins.drawing());
-                if (placed.isPresent()) {
-                    return new Fits(margins, BusRouter.route(placed.get()));
-                }
+        for (Margins margins :
+                Margins.inTurn(sizes, scene.info(), BusLegend.of(scene), scene.findings(), scene.notes(), List.of())) {
+            Optional<BusPlaced> placed = BusPlacer.place(scene, margins.drawing());
+            if (placed.isPresent()) {
+                return new Fits(margins, BusRouter.route(placed.get()));
             }
         }
         return new DoesNotFit();

@@ -7,10 +7,11 @@ import java.util.Map;
 import ringout.draw.scene.Mark;
 
 /** The badges of each thing, in the order of the marks. */
-final class BadgeIndex {
+public final class BadgeIndex {
     private final Map<String, List<BadgeForm>> byTarget = new HashMap<>();
 
-    BadgeIndex(List<Mark> marks) {
+    /** Sorts marks by what they are on. */
+    public BadgeIndex(List<Mark> marks) {
         for (Mark mark : marks) {
             for (String target : mark.targets()) {
                 byTarget.computeIfAbsent(target, t -> new ArrayList<>()).add(BadgeForm.of(mark));
@@ -18,7 +19,8 @@ final class BadgeIndex {
         }
     }
 
-    List<BadgeForm> of(String id) {
+    /** {@return the badges of a thing, none when it has no mark} */
+    public List<BadgeForm> of(String id) {
         return byTarget.getOrDefault(id, List.of());
     }
 }

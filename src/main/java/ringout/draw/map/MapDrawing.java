@@ -3,11 +3,9 @@ package ringout.draw.map;
 import static ringout.draw.letter.Lettering.LARGE;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import ringout.draw.form.BadgeForm;
+import ringout.draw.form.BadgeIndex;
 import ringout.draw.ink.Cluster;
 import ringout.draw.ink.Ink;
 import ringout.draw.ink.Tag;
@@ -19,7 +17,6 @@ import ringout.draw.map.MapScene.SurfaceRow;
 import ringout.draw.paper.Area;
 import ringout.draw.paper.Point;
 import ringout.draw.paper.SheetSize;
-import ringout.draw.scene.Mark;
 import ringout.draw.style.Drawn;
 import ringout.draw.style.Margins;
 import ringout.draw.style.Palette;
@@ -32,30 +29,21 @@ public final class MapDrawing {
     private static final List<String> WARNING = List.of("seen from above; propellers off before a motor is commanded");
 
     private final MapScene scene;
-    private final Map<String, List<BadgeForm>> badges = new HashMap<>();
+    private final BadgeIndex badges;
 
     private MapDrawing(MapScene scene) {
         this.scene = scene;
-        for (Mark mark : scene.marks()) {
-            mark.targets()
-                    .forEach(target -> badges.computeIfAbsent(target, key -> new ArrayList<>())
-                            .add(BadgeForm.of(mark)));
-        }
+        badges = new BadgeIndex(scene.marks());
     }
 
     /** {@return the map on the first of some sizes that holds it; the finding list is left out before a size is skipped} */
     public static Optional<Drawn> of(MapScene scene, List<SheetSize> sizes) {
         MapDrawing drawing = new MapDrawing(scene);
-        for (SheetSize size : sizes) {
-            List<Margins> tries = List.of(
-                    new Margins(size, scene.info(), MapLegend.of(scene), scene.findings(), scene.notes()),
-                    new Margins(size, scene.info(), MapLegend.of(scene), List.of(), scene.notes()));
-            for (Margins margins : tries) {
-                Optional<List<Ink>> ink = drawing.fill(margins.drawing());
-                if (ink.isPresent()) {
-                    return Optional.of(
-                            new Drawn(margins, scene.info().title(), ink.get(), List.of(), drawing.things()));
-                }
+        for (Margins margins : Margins.inTurn(
+                sizes, scene.info(), MapLegend.of(scene), scene.findings(), scene.notes(), scene.notes())) {
+            Optional<List<Ink>> ink = drawing.fill(margins.drawing());
+            if (ink.isPresent()) {
+                return Optional.of(new Drawn(margins, scene.info().title(), ink.get(), List.of(), drawing.things()));
             }
         }
         return Optional.empty();
@@ -119,11 +107,11 @@ public final class MapDrawing {
         cells.addAll(rotor.cells());
         Tag tag = tag(rotor.id()).with("motor", rotor.name());
         boolean onPlan = rotor.spot().isPresent();
-        return new MapTable.Row(tag, cells, onPlan ? List.of() : badges.getOrDefault(rotor.id(), List.of()));
+        return new MapTable.Row(tag, cells, onPlan ? List.of() : badges.of(rotor.id()));
     }
 
     private MapTable.Row row(SurfaceRow surface) {
-        return new MapTable.Row(tag(surface.id()), surface.cells(), badges.getOrDefault(surface.id(), List.of()));
+        return new MapTable.Row(tag(surface.id()), surface.cells(), badges.of(surface.id()));
     }
 
     private static Tag tag(String id) {

@@ -4,8 +4,8 @@ import static ringout.draw.letter.Lettering.LARGE;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import ringout.draw.form.BadgeForm;
+import ringout.draw.form.BadgeIndex;
 import ringout.draw.ink.Cluster;
 import ringout.draw.ink.Ink;
 import ringout.draw.ink.Paint;
@@ -33,9 +33,9 @@ final class MapInk {
     private static final double BADGE_FROM = Math.toRadians(15);
 
     private final MapPlaced placed;
-    private final Map<String, List<BadgeForm>> badges;
+    private final BadgeIndex badges;
 
-    MapInk(MapPlaced placed, Map<String, List<BadgeForm>> badges) {
+    MapInk(MapPlaced placed, BadgeIndex badges) {
         this.placed = placed;
         this.badges = badges;
     }
@@ -97,7 +97,7 @@ final class MapInk {
         double y = top + NAME + 2 + LINE / 2 - 0.6;
         ink.add(Print.line(below(rotor), middle.x(), y, Align.MIDDLE, LARGE, Weight.REGULAR, Palette.BLACK));
         double angle = BADGE_FROM;
-        for (BadgeForm badge : badges.getOrDefault(rotor.id(), List.of())) {
+        for (BadgeForm badge : badges.of(rotor.id())) {
             Point at = middle.plus(radius * Math.cos(angle), radius * Math.sin(angle));
             ink.add(Badges.draw(badge, at, rotor.id()));
             angle += (badge.width() + BadgeForm.GAP) / radius;

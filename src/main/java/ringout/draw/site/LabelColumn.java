@@ -3,9 +3,9 @@ package ringout.draw.site;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import ringout.draw.form.BadgeForm;
+import ringout.draw.form.BadgeIndex;
 import ringout.draw.ink.Cluster;
 import ringout.draw.ink.Ink;
 import ringout.draw.ink.Pen;
@@ -31,12 +31,12 @@ final class LabelColumn {
     private static final Pen THIN = Pen.solid(Palette.DARK_GREY, Lines.THIN);
 
     private final List<Label> labels = new ArrayList<>();
-    private final Map<String, List<BadgeForm>> badges;
+    private final BadgeIndex badges;
 
     /** A label and what it points to. */
     private record Label(String id, List<String> things, String words, Point at) {}
 
-    LabelColumn(Map<String, List<BadgeForm>> badges) {
+    LabelColumn(BadgeIndex badges) {
         this.badges = badges;
     }
 
@@ -56,11 +56,11 @@ final class LabelColumn {
 
     /** Whether a label may be joined with others: a name without badge and explanation. */
     private boolean bare(String id, String words) {
-        return badges.getOrDefault(id, List.of()).isEmpty() && words.indexOf(':') < 0;
+        return badges.of(id).isEmpty() && words.indexOf(':') < 0;
     }
 
     private double height(Label label) {
-        return badges.getOrDefault(label.id(), List.of()).isEmpty() ? HEIGHT : BadgeForm.HEIGHT + 0.4;
+        return badges.of(label.id()).isEmpty() ? HEIGHT : BadgeForm.HEIGHT + 0.4;
     }
 
     /** The labels in an area; on its left edge the lines arrive, or on its right edge. */
@@ -92,7 +92,7 @@ final class LabelColumn {
     private Ink draw(Label label, double edge, double y, double out, double room) {
         List<Ink> ink = new ArrayList<>();
         double x = edge;
-        for (BadgeForm badge : badges.getOrDefault(label.id(), List.of())) {
+        for (BadgeForm badge : badges.of(label.id())) {
             ink.add(Badges.draw(badge, new Point(x + out * badge.width() / 2, y), label.id()));
             x += out * (badge.width() + BadgeForm.GAP);
         }

@@ -2,12 +2,11 @@ package ringout.draw.site;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import ringout.draw.form.BadgeForm;
+import ringout.draw.form.BadgeIndex;
 import ringout.draw.ink.Ink;
 import ringout.draw.ink.Paint;
 import ringout.draw.ink.Patch;
@@ -20,7 +19,6 @@ import ringout.draw.letter.Weight;
 import ringout.draw.paper.Area;
 import ringout.draw.paper.Point;
 import ringout.draw.paper.SheetSize;
-import ringout.draw.scene.Mark;
 import ringout.draw.site.SiteScene.Place;
 import ringout.draw.site.SiteScene.Ring;
 import ringout.draw.site.SiteScene.Sign;
@@ -43,30 +41,21 @@ public final class SiteDrawing {
     private static final double LINE = 4.2;
 
     private final SiteScene scene;
-    private final Map<String, List<BadgeForm>> badges = new HashMap<>();
+    private final BadgeIndex badges;
 
     private SiteDrawing(SiteScene scene) {
         this.scene = scene;
-        for (Mark mark : scene.marks()) {
-            mark.targets()
-                    .forEach(target -> badges.computeIfAbsent(target, key -> new ArrayList<>())
-                            .add(BadgeForm.of(mark)));
-        }
+        badges = new BadgeIndex(scene.marks());
     }
 
     /** {@return the plan on the first of some sizes that holds it; the finding list is left out before a size is skipped} */
     public static Optional<Drawn> of(SiteScene scene, List<SheetSize> sizes) {
         SiteDrawing drawing = new SiteDrawing(scene);
-        for (SheetSize size : sizes) {
-            List<Margins> tries = List.of(
-                    new Margins(size, scene.info(), legend(scene), scene.findings(), scene.notes()),
-                    new Margins(size, scene.info(), legend(scene), List.of(), scene.notes()));
-            for (Margins margins : tries) {
-                Optional<List<Ink>> ink = drawing.fill(margins.drawing());
-                if (ink.isPresent()) {
-                    return Optional.of(
-                            new Drawn(margins, scene.info().title(), ink.get(), List.of(), drawing.things()));
-                }
+        for (Margins margins :
+                Margins.inTurn(sizes, scene.info(), legend(scene), scene.findings(), scene.notes(), scene.notes())) {
+            Optional<List<Ink>> ink = drawing.fill(margins.drawing());
+            if (ink.isPresent()) {
+                return Optional.of(new Drawn(margins, scene.info().title(), ink.get(), List.of(), drawing.things()));
             }
         }
         return Optional.empty();
@@ -184,7 +173,7 @@ public final class SiteDrawing {
     private double labels() {
         double widest = 0;
         for (Thing thing : scene.things()) {
-            double beside = badges.getOrDefault(thing.id(), List.of()).stream()
+            double beside = badges.of(thing.id()).stream()
                     .mapToDouble(badge -> badge.width() + BadgeForm.GAP)
                     .sum();
             widest = Math.max(widest, wide(thing.words()) + beside);

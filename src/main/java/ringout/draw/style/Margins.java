@@ -35,6 +35,26 @@ public final class Margins {
         this(size, info, legend, findings, notes, List.of());
     }
 
+    /**
+     * {@return the margins to try in turn, size by size: with the finding list, then without it}
+     *
+     * @param kept notes that stay when the finding list goes
+     */
+    public static List<Margins> inTurn(
+            List<SheetSize> sizes,
+            SheetInfo info,
+            List<LegendEntry> legend,
+            List<FindingLine> findings,
+            List<String> notes,
+            List<String> kept) {
+        List<Margins> tries = new ArrayList<>();
+        for (SheetSize size : sizes) {
+            tries.add(new Margins(size, info, legend, findings, notes));
+            tries.add(new Margins(size, info, legend, List.of(), kept));
+        }
+        return tries;
+    }
+
     /** The margins of a sheet with paragraphs below the list. */
     public Margins(
             SheetSize size,

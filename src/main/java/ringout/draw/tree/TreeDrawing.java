@@ -51,15 +51,11 @@ public sealed interface TreeDrawing {
 
     /** {@return the scene on the first of the sizes that holds it; the finding list is left out before a size is skipped} */
     static TreeDrawing of(TreeScene scene, List<SheetSize> sizes) {
-        for (SheetSize size : sizes) {
-            List<Margins> tries = List.of(
-                    new Margins(size, scene.info(), TreeLegend.of(scene), scene.findings(), scene.notes()),
-                    new Margins(size, scene.info(), TreeLegend.of(scene), List.of(), List.of()));
-            for (Margins margins : tries) {
-                Optional<TreePlaced> placed = TreePlaced.place(scene, margins.drawing());
-                if (placed.isPresent()) {
-                    return new Fits(margins, placed.get());
-                }
+        for (Margins margins :
+                Margins.inTurn(sizes, scene.info(), TreeLegend.of(scene), scene.findings(), scene.notes(), List.of())) {
+            Optional<TreePlaced> placed = TreePlaced.place(scene, margins.drawing());
+            if (placed.isPresent()) {
+                return new Fits(margins, placed.get());
             }
         }
         return new DoesNotFit();

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import ringout.draw.form.BadgeForm;
+import ringout.draw.form.BadgeIndex;
 import ringout.draw.ink.Cluster;
 import ringout.draw.ink.Ink;
 import ringout.draw.ink.Paint;
@@ -31,15 +32,15 @@ import ringout.draw.style.Print;
 final class TreeInk {
     private final TreePlaced placed;
     private final TreeScene scene;
-    private final Map<String, List<BadgeForm>> badges = new HashMap<>();
+    private final BadgeIndex badges;
     private final Map<String, BadgeKind> worst = new HashMap<>();
 
     TreeInk(TreePlaced placed) {
         this.placed = placed;
         this.scene = placed.scene();
+        this.badges = new BadgeIndex(scene.marks());
         for (Mark mark : scene.marks()) {
             for (String target : mark.targets()) {
-                badges.computeIfAbsent(target, key -> new ArrayList<>()).add(BadgeForm.of(mark));
                 if (!mark.waived() && mark.kind().hasCasing()) {
                     worst.merge(target, mark.kind(), (a, b) -> a.compareTo(b) <= 0 ? a : b);
                 }
@@ -133,7 +134,7 @@ final class TreeInk {
         Print.addInGap(label, Print.small(text, end, y, Align.END));
         ink.add(new Cluster(Tag.of("label").with("wire", link.id()), label));
         double x = end - TreePlaced.width(text, false) - 1.2;
-        for (BadgeForm badge : badges.getOrDefault(link.id(), List.of())) {
+        for (BadgeForm badge : badges.of(link.id())) {
             ink.add(Badges.draw(badge, new Point(x - badge.width() / 2, y), link.id()));
             x -= badge.width() + BadgeForm.GAP;
         }
@@ -149,7 +150,7 @@ final class TreeInk {
         double y = box.y() + TreePlaced.HEAD / 2 + 0.1;
         Print.add(ink, Print.line(node.title(), x, y, Align.START, Lettering.MEDIUM, Weight.BOLD, Palette.BLACK));
         double end = box.right() - TreePlaced.BAR - BadgeForm.GAP;
-        for (BadgeForm badge : badges.getOrDefault(node.id(), List.of())) {
+        for (BadgeForm badge : badges.of(node.id())) {
             ink.add(Badges.draw(badge, new Point(end - badge.width() / 2, y), node.id()));
             end -= badge.width() + BadgeForm.GAP;
         }
@@ -203,7 +204,7 @@ final class TreeInk {
             Print.add(ink, Print.small(node.lines().get(i), x, y, Align.END));
         }
         double start = box.right() + 1;
-        for (BadgeForm badge : badges.getOrDefault(node.id(), List.of())) {
+        for (BadgeForm badge : badges.of(node.id())) {
             ink.add(Badges.draw(badge, new Point(start + badge.width() / 2, y), node.id()));
             start += badge.width() + BadgeForm.GAP;
         }

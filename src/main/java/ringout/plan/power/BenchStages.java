@@ -28,7 +28,7 @@ import ringout.text.Ranges;
  */
 final class BenchStages {
     /** Band of a bench current: idle figures of makers are no better. Judgement. */
-    private static final double BAND = 0.2;
+    static final double BAND = 0.2;
 
     /** Part of the expected current above which something is wrong once all is settled. Judgement. */
     private static final double STOP = 1.3;

@@ -21,9 +21,13 @@ public final class PowerUps {
     /** Volts a bench supply is set to for each cell, between empty and full. Common practice, no source. */
     private static final double BENCH_CELL_V = 4.0;
 
-    private static final double BAND = 0.2;
+    /** Band of the current in the hover, as a part of it. Common practice, no source. */
     private static final double HOVER_BAND = 0.1;
+
+    /** Band of the volts in the hover at nominal charge. Judgement, no source. */
     private static final double HOVER_VOLTS = 0.03;
+
+    /** Band of full packs at rest around what they read by themselves. Judgement, no source. */
     private static final double FULL_BAND = 0.01;
 
     /** A hand meter charges capacitors of 5 mF above 1 kilohm in about 5 s. Common practice, no source. */
@@ -122,8 +126,8 @@ public final class PowerUps {
             readings.add(new Expected.Reading(
                     "current of all packs, by clamp meter",
                     amps,
-                    amps * (1 - BAND),
-                    amps * (1 + BAND),
+                    amps * (1 - BenchStages.BAND),
+                    amps * (1 + BenchStages.BAND),
                     "A",
                     "20 % of what makers tell"));
         } else {

@@ -20,9 +20,6 @@ final class BusCandidates {
     /** A front end that has burnt through. Judgement, no source. */
     private static final double BURNT_OHM = 1;
 
-    private static final double SET_MINUTES = 4;
-    private static final double UNIT_MINUTES = 25;
-
     private final Bench bench;
     private final Wiring wiring;
     private final Buses buses;
@@ -122,7 +119,7 @@ final class BusCandidates {
                         Repair.Sort.SETTING,
                         "terminator " + where(off.isEmpty() ? on.get(0) : off.get(0)),
                         "set the terminators as listed: " + listed(off, on),
-                        SET_MINUTES),
+                        Repair.SET_MINUTES),
                 bench.places().atUnit(unit),
                 bench.places().ofUnit(unit),
                 changes);
@@ -182,7 +179,7 @@ final class BusCandidates {
     }
 
     private Repair set(int unit, String what, String action) {
-        return new Repair(Repair.Sort.SETTING, what + " of " + bench.unit(unit), action, SET_MINUTES);
+        return new Repair(Repair.Sort.SETTING, what + " of " + bench.unit(unit), action, Repair.SET_MINUTES);
     }
 
     private void rate(BusHub node) {
@@ -207,14 +204,10 @@ final class BusCandidates {
                 new Defect.Inside(node.unit(), Defect.Inside.How.MUTE),
                 unit + " front end dead",
                 List.of(),
-                replace(unit),
+                Repair.unit(unit),
                 bench.places().atUnit(node.unit()),
                 bench.places().ofUnit(node.unit()),
                 List.of());
-    }
-
-    private static Repair replace(String unit) {
-        return new Repair(Repair.Sort.UNIT, unit, "replace " + unit + ", set alike", UNIT_MINUTES);
     }
 
     private void holds(BusHub node) {
@@ -228,7 +221,7 @@ final class BusCandidates {
                 new Defect.HoldsBus(node.unit(), node.high(), node.low()),
                 unit + " holds " + node.typePort() + " down",
                 List.of(),
-                replace(unit),
+                Repair.unit(unit),
                 bench.places().atUnit(node.unit()),
                 bench.places().ofUnit(node.unit()),
                 List.of(new Change.Added(node.high(), node.low(), BURNT_OHM)));

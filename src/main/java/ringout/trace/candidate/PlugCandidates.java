@@ -19,8 +19,8 @@ import ringout.solve.meter.Change;
 
 /** What may be wrong with plugs: not seated, in a look-alike socket, or open behind the socket. */
 final class PlugCandidates {
+    /** To seat a plug, hear its latch and tug it. Judgement, no source. */
     private static final double SEAT_MINUTES = 2;
-    private static final double UNIT_MINUTES = 25;
 
     private final Bench bench;
     private final Wiring wiring;
@@ -140,11 +140,7 @@ final class PlugCandidates {
                     new Defect.PassThroughOpen(hub.unit(), plug),
                     bench.unit(hub.unit()) + " pass-through open inside at " + name,
                     List.of(),
-                    new Repair(
-                            Repair.Sort.UNIT,
-                            bench.unit(hub.unit()),
-                            "replace " + bench.unit(hub.unit()) + ", set alike",
-                            UNIT_MINUTES),
+                    Repair.unit(bench.unit(hub.unit())),
                     bench.places().atUnit(hub.unit()),
                     bench.places().ofUnit(hub.unit()),
                     joins(hub, plug).stream().<Change>map(Change.Opened::new).toList());

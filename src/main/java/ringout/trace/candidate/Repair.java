@@ -9,6 +9,15 @@ package ringout.trace.candidate;
  * @param minutes hands-on time without opening covers; judgement, no source
  */
 public record Repair(Sort sort, String object, String action, double minutes) {
+    /** To set an address, a rate, a port or a terminator, as to read it over the service port. Judgement, no source. */
+    static final double SET_MINUTES = 4;
+
+    /** To exchange a unit for one set alike, or load its firmware anew. Judgement, no source. */
+    static final double UNIT_MINUTES = 25;
+
+    /** To make a lead again, or lay a known good one. Judgement, no source. */
+    private static final double LEAD_MINUTES = 15;
+
     /** What is worked on. */
     public enum Sort {
         /** A lead is remade or exchanged. */
@@ -23,6 +32,16 @@ public record Repair(Sort sort, String object, String action, double minutes) {
         PART,
         /** A lead is laid elsewhere. */
         ROUTE
+    }
+
+    /** {@return the exchange of a unit} */
+    static Repair unit(String unit) {
+        return new Repair(Sort.UNIT, unit, "replace " + unit + ", set alike", UNIT_MINUTES);
+    }
+
+    /** {@return a lead made again or exchanged} */
+    static Repair lead(String lead) {
+        return new Repair(Sort.LEAD, lead, "remake or replace lead " + lead, LEAD_MINUTES);
     }
 
     /** Equal for all candidates that this repair clears. */

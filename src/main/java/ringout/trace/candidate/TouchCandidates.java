@@ -10,7 +10,6 @@ import ringout.solve.meter.Change;
 
 /** Neighbours that touch or are exchanged: conductors of one lead, contacts of one plug, and chafed conductors. */
 final class TouchCandidates {
-    private static final double REMAKE_MINUTES = 15;
 
     private final Bench bench;
     private final Wiring wiring;
@@ -66,14 +65,10 @@ final class TouchCandidates {
                 new Defect.Shorted(a, b),
                 ids + (legs(one, other) ? " H and L touch" : " shorted: " + what(one, other)),
                 Bench.rows(wires),
-                remake(one.lead().id()),
+                Repair.lead(one.lead().id()),
                 bench.places().atLead(wires),
                 told,
                 List.of(new Change.Added(a, b, 0)));
-    }
-
-    private static Repair remake(String lead) {
-        return new Repair(Repair.Sort.LEAD, lead, "remake or replace lead " + lead, REMAKE_MINUTES);
     }
 
     private String what(Wire one, Wire other) {
@@ -110,7 +105,7 @@ final class TouchCandidates {
                 new Defect.Crossed(one, other),
                 pair ? "H and L swapped in " + lead : "swapped in " + lead + ": " + what(one, other),
                 List.of(lead),
-                remake(lead),
+                Repair.lead(lead),
                 bench.places().atLead(List.of(one, other)),
                 told,
                 List.of(
@@ -132,7 +127,7 @@ final class TouchCandidates {
                         new Defect.Shorted(wire.fromEnd(), frame),
                         lead + " chafed through to the frame: " + bench.pin(wire.fromPin()),
                         List.of(lead),
-                        remake(lead),
+                        Repair.lead(lead),
                         bench.places().atLead(List.of(wire)),
                         new TreeSet<>(told),
                         List.of(new Change.Added(wire.fromEnd(), frame, 0)));

@@ -17,8 +17,7 @@ final class UnitCandidates {
     /** The part of its voltage that a tired source lacks under its load. Judgement, no source. */
     private static final double SAG = 0.2;
 
-    private static final double UNIT_MINUTES = 25;
-    private static final double SET_MINUTES = 4;
+    /** To find why a fuse or a switch opened, and put it right. Judgement, no source. */
     private static final double PART_MINUTES = 5;
 
     private final Bench bench;
@@ -62,8 +61,11 @@ final class UnitCandidates {
         boolean loop = how == Defect.Inside.How.RESTARTS;
         Repair repair = loop
                 ? new Repair(
-                        Repair.Sort.SETTING, "firmware of " + name, "load the listed firmware of " + name, UNIT_MINUTES)
-                : replace(name);
+                        Repair.Sort.SETTING,
+                        "firmware of " + name,
+                        "load the listed firmware of " + name,
+                        Repair.UNIT_MINUTES)
+                : Repair.unit(name);
         bench.add(
                 kind,
                 name,
@@ -74,10 +76,6 @@ final class UnitCandidates {
                 loop ? Opening.NONE : bench.places().atUnit(unit),
                 bench.places().ofUnit(unit),
                 List.of());
-    }
-
-    private static Repair replace(String unit) {
-        return new Repair(Repair.Sort.UNIT, unit, "replace " + unit + ", set alike", UNIT_MINUTES);
     }
 
     private void source(PowerSource source) {
@@ -92,7 +90,7 @@ final class UnitCandidates {
                 new Defect.SourceDown(source),
                 source.name() + " gives nothing",
                 List.of(),
-                replace(unit),
+                Repair.unit(unit),
                 opening,
                 bench.places().ofUnit(source.unit()),
                 off);
@@ -102,7 +100,7 @@ final class UnitCandidates {
                 new Defect.SourceSags(source, SAG),
                 source.name() + " sags under load",
                 List.of(),
-                replace(unit),
+                Repair.unit(unit),
                 opening,
                 bench.places().ofUnit(source.unit()),
                 List.of());
@@ -163,7 +161,7 @@ final class UnitCandidates {
                             Repair.Sort.SETTING,
                             "function of " + name,
                             "set the function and rate of " + name + " as listed",
-                            SET_MINUTES),
+                            Repair.SET_MINUTES),
                     Opening.NONE,
                     bench.places().ofUnit(side.unit()),
                     List.of());

@@ -24,8 +24,9 @@ final class WireCandidates {
     /** Conductors of this size and more carry main currents, mm2. Judgement, no source. */
     private static final double MAIN_MM2 = 1;
 
-    private static final double REMAKE_MINUTES = 15;
+    /** To clean a contact or crimp it again. Judgement, no source. */
     private static final double CLEAN_MINUTES = 6;
+    /** To lay a lead away from a power pair. Judgement, no source. */
     private static final double LAY_MINUTES = 20;
 
     /** A signal beside a power pair for more than this is disturbed by it. Judgement, no source. */
@@ -46,10 +47,6 @@ final class WireCandidates {
         bench.leads().forEach((row, wires) -> made.disturbed(row, wires.get(0)));
     }
 
-    private Repair remake(String lead) {
-        return new Repair(Repair.Sort.LEAD, lead, "remake or replace lead " + lead, REMAKE_MINUTES);
-    }
-
     private void conductor(Wire wire) {
         boolean back = bench.isReturn(wire);
         FaultKind kind = back ? FaultKind.RETURN_OPEN : FaultKind.OPEN_CONDUCTOR;
@@ -61,7 +58,7 @@ final class WireCandidates {
                 new Defect.Open(List.of(wire)),
                 lead + (back ? " return open at " : " open at ") + bench.pin(wire.fromPin()),
                 List.of(lead),
-                remake(lead),
+                Repair.lead(lead),
                 bench.places().atLead(List.of(wire)),
                 bench.places().ofWire(wire),
                 List.of(new Change.Opened(bench.wiring().conductorEdge(wire))));
@@ -122,7 +119,7 @@ final class WireCandidates {
                 new Defect.Open(link.wires()),
                 lead + " pair open",
                 List.copyOf(ids),
-                remake(lead),
+                Repair.lead(lead),
                 bench.places().atLead(link.wires()),
                 bench.places().ofWire(link.wires().get(0)),
                 changes);

@@ -48,9 +48,19 @@ final class Classes {
     static final List<String> RING = List.of("as listed", "open", "touching", "exchanged");
     static final List<String> SWAP = List.of("works", "as before");
 
+    /** Below this part of the expected voltage there is none; below and above the others it is low or high. Judgement, no source. */
     private static final double NONE = 0.1;
+
     private static final double LOW = 0.95;
     private static final double HIGH = 1.05;
+
+    /** Standing current that a meter tells from the sheet, A, and as a part of it. Common practice, no source. */
+    private static final double TOLD_A = 0.1;
+
+    private static final double TOLD_PART = 0.03;
+
+    /** A contact with more than this drop under load is bad, V. Common practice, no source. */
+    private static final double BAD_DROP_V = 0.1;
 
     private Classes() {}
 
@@ -109,5 +119,16 @@ final class Classes {
             return "none";
         }
         return part < LOW ? "low" : part > HIGH ? "high" : "as it should";
+    }
+
+    /** The outcome of a supply current against the sheet, both in A. */
+    static String current(double now, double right) {
+        double told = Math.max(TOLD_A, TOLD_PART * right);
+        return now < right - told ? "less" : now > right + told ? "more" : "as on the sheet";
+    }
+
+    /** The outcome of a drop across a mated contact under load, V. */
+    static String drop(double volts) {
+        return volts > BAD_DROP_V ? "too much" : "as it should";
     }
 }

@@ -22,15 +22,9 @@ public final class Predictions {
     /** A load of 10 ohm in a pulled plug of up to 6 V: 0.6 A, 3.6 W. */
     private static final double TEST_LOAD_OHM = 10;
 
-    /** Standing current that a meter tells from the sheet, A, and as a part of it. Common practice, no source. */
-    private static final double TOLD_A = 0.1;
-
-    private static final double TOLD_PART = 0.03;
-
-    /** A contact with more than this drop under load is bad, V. Common practice, no source. */
-    private static final double BAD_DROP_V = 0.1;
-
+    /** How often a look finds a plug half seated; a mark of touching, heat or water; wires exchanged in a plug. Judgement, no source. */
     private static final double HALF_SEEN = 0.6;
+
     private static final double MARK_SEEN = 0.95;
     private static final double SWAP_SEEN = 0.25;
 
@@ -152,10 +146,7 @@ public final class Predictions {
         }
         double volts =
                 Math.abs(SupplyVolts.of(circuit).with(candidate, end, at.pin()).orElse(0));
-        return sure(
-                Classes.DROP,
-                volts > BAD_DROP_V ? "too much" : "as it should",
-                String.format(Locale.ROOT, "%.0f mV", volts * 1000));
+        return sure(Classes.DROP, Classes.drop(volts), String.format(Locale.ROOT, "%.0f mV", volts * 1000));
     }
 
     /** Across a contact that does not make stands what the rest of its circuit would have. */
@@ -197,9 +188,7 @@ public final class Predictions {
     private Prediction current(Candidate candidate) {
         double right = rest().packAmps().orElse(0);
         double now = rest().packAmps(candidate).orElse(right);
-        double told = Math.max(TOLD_A, TOLD_PART * right);
-        String outcome = now < right - told ? "less" : now > right + told ? "more" : "as on the sheet";
-        return sure(Classes.CURRENT, outcome, String.format(Locale.ROOT, "%.2f A", now));
+        return sure(Classes.CURRENT, Classes.current(now, right), String.format(Locale.ROOT, "%.2f A", now));
     }
 
     private Prediction tried(Candidate candidate, FieldTest test, Signature seen) {

@@ -18,7 +18,9 @@ public record ReadingBand(Optional<String> outcome, double from) {
     /** Bands are wider than this step of the search for their ends: the narrowest is 3 % to either side. */
     private static final double STEP = 1.04;
 
+    /** Where the search begins and ends, in the unit of the test: below is nothing, above is over range. */
     private static final double LEAST = 0.01;
+
     private static final double MOST = 1e5;
     private static final int HALVINGS = 45;
     private static final MathContext DIGITS = new MathContext(7);

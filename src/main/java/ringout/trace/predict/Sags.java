@@ -13,6 +13,7 @@ final class Sags {
     /** What a unit stands when its rail does not tell its least voltage. Judgement, no source. */
     private static final double USUAL_LEAST = 0.85;
 
+    /** Part of its right voltage below which a unit is off and not restarting. Judgement, no source. */
     private static final double OFF = 0.5;
 
     private final Circuit circuit;

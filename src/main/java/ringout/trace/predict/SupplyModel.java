@@ -35,6 +35,7 @@ final class SupplyModel {
     /** Inside a regulator, in ohm, as the operating point has it. */
     private static final double REGULATOR_OHM = 1e-4;
 
+    /** Inside a pack that gives no current at its operating point, so that its own cannot be told from it, ohm. Judgement, no source. */
     private static final double PACK_OHM = 0.01;
 
     private final Wiring wiring;

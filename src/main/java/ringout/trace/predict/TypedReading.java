@@ -19,11 +19,11 @@ public final class TypedReading {
     private static final Pattern NUMBER = Pattern.compile(
             "([+-]?\\d+(?:[.,]\\d+)?|[+-]?[.,]\\d+)\\s*(k|M|m)?\\s*(?:ohm|V|A|Ω|R)?", Pattern.CASE_INSENSITIVE);
     private static final double KILO = 1000;
+    /** A busy bus with less than this between H and L, V, has no traffic a meter could see. Judgement, no source. */
     private static final double SIGN_V = 0.2;
+
+    /** A leg of a bus with less than this to 0V, ohm, is shorted; transceivers without power read kilohms. Judgement, no source. */
     private static final double SHORT_OHM = 200;
-    private static final double TOLD_A = 0.1;
-    private static final double TOLD_PART = 0.03;
-    private static final double BAD_DROP_V = 0.1;
 
     /** Ends of the classes of a bus leg, V: between 0, 2.2, 2.5, 2.8 and a rail. */
     private static final double[] LEG_ENDS = {1, 2.42, 2.58, 3.6};
@@ -109,7 +109,7 @@ public final class TypedReading {
         if (test instanceof FieldTest.Drop) {
             // A bare number above 2 can only be millivolts: the card says "meter in millivolts".
             double volts = millivolts || value < 2 ? value : value / KILO;
-            return Optional.of(volts > BAD_DROP_V ? "too much" : "as it should");
+            return Optional.of(Classes.drop(volts));
         }
         return test instanceof FieldTest.SupplyCurrent ? current(value) : Optional.empty();
     }
@@ -131,14 +131,7 @@ public final class TypedReading {
 
     private Optional<String> current(double value) {
         OptionalDouble right = SupplyVolts.atRest(circuit).packAmps();
-        if (right.isEmpty()) {
-            return Optional.empty();
-        }
-        double told = Math.max(TOLD_A, TOLD_PART * right.getAsDouble());
-        return Optional.of(
-                value < right.getAsDouble() - told
-                        ? "less"
-                        : value > right.getAsDouble() + told ? "more" : "as on the sheet");
+        return right.isEmpty() ? Optional.empty() : Optional.of(Classes.current(value, right.getAsDouble()));
     }
 
     /** Two wires of a pulled lead: each near 2.5 V is a bus, near 3.3 V a serial output, below 1 V nothing. */

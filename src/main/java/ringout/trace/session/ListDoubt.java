@@ -16,6 +16,7 @@ import ringout.trace.candidate.Defect;
  * @param share chance of the fault that looks the same
  */
 public record ListDoubt(String row, String says, String should, double share) {
+    /** Chance of the fault from which its look-alike in the list is worth telling. Judgement, no source. */
     private static final double WORTH = 0.10;
 
     /** The rows that would explain as much as the likeliest faults, were they written otherwise. */

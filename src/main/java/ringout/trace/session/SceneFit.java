@@ -17,10 +17,18 @@ final class SceneFit {
     /** Below this a fault does not explain what is seen. */
     static final double EXPLAINS = 0.02;
 
+    /** Chance that a unit is seen to do what the fault makes it do. Judgement, no source. */
     private static final double AS_PREDICTED = 0.97;
+
+    /** The same for its contrary. Judgement, no source. */
     private static final double AGAINST = 0.01;
+
+    /** Chance that a silent unit nobody asked after is taken to respond. Judgement, no source. */
     private static final double OVERLOOKED = 0.1;
+
+    /** Chance that a unit that comes and goes is found silent, and that others that do are not noticed. Judgement, no source. */
     private static final double COMES_AND_GOES = 0.4;
+
     private static final double UNNOTICED = 0.6;
 
     private final Scene scene;
