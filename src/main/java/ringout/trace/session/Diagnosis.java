@@ -56,7 +56,7 @@ public final class Diagnosis {
         for (TestReading reading : progress.readings()) {
             all = all.with(problem, numbered(reading));
         }
-        this.observed = all;
+        this.observed = new Observed(all.readings(), all.opened(), List.copyOf(progress.vain()));
     }
 
     /** A search with the standard weights. */
@@ -88,7 +88,7 @@ public final class Diagnosis {
         List<TestCard> cards = file.cards(read).stream()
                 .filter(card -> !progress.skipped().contains(card.id()) || read.contains(card.id()))
                 .toList();
-        return new Diagnosis(file, cards, progress, SearchProblem.of(file, cards, progress.vain()));
+        return new Diagnosis(file, cards, progress, SearchProblem.of(file, cards));
     }
 
     /** Name of the repair action that cures a candidate: what is worked on, and what must come off for it. */

@@ -2,7 +2,6 @@ package ringout.trace.session;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import ringout.graph.Circuit;
 import ringout.graph.order.Covers;
 import ringout.trace.candidate.Candidate;
@@ -17,19 +16,16 @@ final class SearchProblem {
     /** Minutes for a lid whose minutes the list does not tell. Judgement, no source. */
     private static final double USUAL_LID = 10;
 
-    /** A repair may have been done badly: done in vain it leaves so much of its weight. Judgement, no source. */
-    private static final double DONE_BADLY = 0.03;
-
     private SearchProblem() {}
 
-    static Problem of(CaseFile file, List<TestCard> cards, Set<String> vain) {
+    static Problem of(CaseFile file, List<TestCard> cards) {
         Chances chances = Chances.of(file.circuit());
         List<Suspect> suspects = new ArrayList<>();
         for (int s = 0; s < file.suspects().size(); s++) {
             Candidate one = file.suspects().get(s);
             suspects.add(new Suspect(
                     one.title(),
-                    file.weights().get(s) * (vain.contains(repairOf(one)) ? DONE_BADLY : 1),
+                    file.weights().get(s),
                     repairOf(one),
                     one.repair().minutes(),
                     one.opening().covers()));
