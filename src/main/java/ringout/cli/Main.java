@@ -28,6 +28,7 @@ public final class Main implements Runnable {
             .with("plan", PlanCommand::new)
             .with("pack", PackCommand::new)
             .with("compare", CompareCommand::new)
+            .with("unseen", UnseenCommand::new)
             .with("ask", AskCommand::new)
             .with("convert", ConvertCommand::new)
             .with("record", RecordCommand::new)

@@ -31,6 +31,7 @@ class AnswersOptionTest {
                 "compare LIST LIST",
                 "convert LIST OUT/to.json",
                 "ask LIST",
+                "unseen LIST",
                 "freeze LIST -o OUT/frozen.json",
                 "record LIST --take OUT/page.json -o OUT/to.json"
             })
